@@ -1,0 +1,32 @@
+namespace ProcessorDesk.Trade;
+
+/// <summary>
+/// Exact conversion factors between units of weight.
+/// Source: NIST Handbook 44, Appendix C (1 lb = 453.592 37 g exactly; 1 oz = 1/16 lb).
+/// </summary>
+public static class UnitFactors
+{
+    public const decimal MilligramsPerPound = 453_592.37m;
+    public const decimal MilligramsPerOunce = 28_349.523125m;
+    public const decimal MilligramsPerKilogram = 1_000_000m;
+    public const decimal MilligramsPerGram = 1_000m;
+    public const int OuncesPerPound = 16;
+
+    /// <summary>Milligrams in one of the unit, exactly.</summary>
+    public static decimal MilligramsPer(WeightUnit unit) => unit switch
+    {
+        WeightUnit.Pound => MilligramsPerPound,
+        WeightUnit.Ounce => MilligramsPerOunce,
+        WeightUnit.Kilogram => MilligramsPerKilogram,
+        WeightUnit.Gram => MilligramsPerGram,
+    };
+
+    /// <summary>How the unit is written behind a figure.</summary>
+    public static string Symbol(WeightUnit unit) => unit switch
+    {
+        WeightUnit.Pound => "lb",
+        WeightUnit.Ounce => "oz",
+        WeightUnit.Kilogram => "kg",
+        WeightUnit.Gram => "g",
+    };
+}
