@@ -1,0 +1,50 @@
+namespace ProcessorDesk.Trade.Grinding;
+
+/// <summary>
+/// What the split gives one ask. Every weight is on the scale's division; each is worked from the printed figure of the one
+/// before it, so that a pocket calculator follows: fat from lean, block = lean + fat, green from block, finished from green.
+/// </summary>
+/// <param name="Lean">The owner's own lean that goes in.</param>
+/// <param name="AddedFat">Fat or fat trim to add to it.</param>
+/// <param name="MeatBlock">Lean and added fat: what cure, salt and spice are weighed against.</param>
+/// <param name="Green">The raw mix, additions in.</param>
+/// <param name="Finished">After the usual loss.</param>
+/// <param name="FinishedLow">After the most that is usually lost.</param>
+/// <param name="FinishedHigh">After the least that is usually lost.</param>
+/// <param name="Reasons">Why it is not what was asked, in sentences; empty where it is.</param>
+public sealed record Allotment(
+    GrindAsk Ask,
+    Weight Lean,
+    Weight AddedFat,
+    Weight MeatBlock,
+    Weight Green,
+    Weight Finished,
+    Weight FinishedLow,
+    Weight FinishedHigh,
+    IReadOnlyList<string> Reasons)
+{
+    /// <summary>Works the other weights out from the lean, which prints as <paramref name="leanCount"/> divisions.</summary>
+    internal static Allotment From(
+        GrindAsk ask, Weight lean, long leanCount, IReadOnlyList<string> reasons, ScaleDivision division)
+    {
+        var blend = ask.Blend;
+        var leanShare = blend.LeanShare.ToRatio();
+        var fat = Nearest(leanCount, (Ratio.One - leanShare) / leanShare);
+        var green = Nearest(leanCount + fat, Ratio.One + blend.Additions);
+        var addedFat = division.FromCount(fat);
+        return new Allotment(
+            ask,
+            lean,
+            addedFat,
+            lean + addedFat,
+            division.FromCount(green),
+            After(blend.Loss),
+            After(blend.LossHigh),
+            After(blend.LossLow),
+            reasons);
+
+        Weight After(Proportion loss) => division.FromCount(Nearest(green, Ratio.One - loss.ToRatio()));
+    }
+
+    private static long Nearest(long count, Ratio part) => (part * Ratio.Of(count, 1)).Nearest();
+}
