@@ -94,7 +94,7 @@ run_project() {
     # A skipped test was not shown to pass: it counts as failed.
     failed=$((failed + total - good))
   elif [ "$total" -eq 0 ]; then
-    printf '%s ran no test.\n' "$name"
+    printf '%s ran no test to its end (exit code %d).\n' "$name" "$status"
     failed=$((failed + 1))
   elif [ "$status" -ne 0 ]; then
     printf '%s ended with exit code %d although no test failed: the test host died or was stopped.\n' "$name" "$status"
