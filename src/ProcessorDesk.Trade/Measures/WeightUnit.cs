@@ -1,10 +1,10 @@
 namespace ProcessorDesk.Trade;
 
-/// <summary>The units a shop's scale can show.</summary>
+/// <summary>The units a shop's scale can show. The numbers are stored; they never change.</summary>
 public enum WeightUnit
 {
-    Pound,
-    Ounce,
-    Kilogram,
-    Gram,
+    Pound = 1,
+    Ounce = 2,
+    Kilogram = 3,
+    Gram = 4,
 }
