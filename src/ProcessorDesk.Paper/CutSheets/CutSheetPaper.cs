@@ -1,0 +1,146 @@
+using ProcessorDesk.Paper.Drawing;
+
+namespace ProcessorDesk.Paper;
+
+internal static class CutSheetPaper
+{
+    private const double CodeSide = 92;
+
+    private static readonly Lettering Group = new(14, Bold: true);
+    private static readonly Lettering Instruction = new(14);
+
+    public static byte[] Draw(IReadOnlyList<CutSheet> contents)
+    {
+        if (contents.Count == 0)
+            throw new ArgumentException("There is no sheet to print.", nameof(contents));
+        using var canvas = new Canvas("Cut sheet, job " + string.Join(", ", contents.Select(content => content.JobNumber)), PageSize.Letter);
+        foreach (var content in contents)
+        {
+            var sheet = new Sheet(canvas, 36, $"Cut sheet, job {content.JobNumber}, {content.Owner}, revision {content.Revision}, printed {PrintedDate.Of(content.PrintedAt)}");
+            Draw(sheet, content);
+            sheet.Finish();
+        }
+
+        return canvas.Save();
+    }
+
+    private static void Draw(Sheet sheet, CutSheet content)
+    {
+        Head(sheet, content);
+        Marks.Holds(sheet, content.Holds, 15);
+        NoPork(sheet, content);
+        Animals(sheet, content);
+        Cuts(sheet, content);
+        Checklist(sheet, content);
+        Asks(sheet, content);
+        if (content.Note.Length > 0)
+        {
+            sheet.Heading("Note");
+            sheet.Paragraph(content.Note, new Lettering(12));
+        }
+
+        LugBoxes.Draw(sheet, content.Lugs);
+        if (content.Cautions.Count == 0)
+            return;
+        sheet.Heading("Take care");
+        Marks.Cautions(sheet, content.Cautions);
+    }
+
+    private static void Head(Sheet sheet, CutSheet content)
+    {
+        var canvas = sheet.Canvas;
+        var room = sheet.Width - CodeSide - 16;
+        var (top, quiet) = (sheet.Y, CodeSide * 4 / QrCode.ModulesOfTicketCode);
+        Marks.Code(canvas, content.Code, sheet.Right - CodeSide + quiet, top - quiet, CodeSide, 15);
+
+        canvas.Text(canvas.Shorten($"Cut sheet · {content.ShopName}", Lettering.Strong, room), Lettering.Strong, sheet.Left, sheet.Y + Lettering.Strong.Ascent);
+        sheet.Y += Lettering.Strong.LineHeight + 2;
+        var owner = canvas.Fit(content.Owner, room, 2, new Lettering(28, Bold: true), 14);
+        sheet.Y += canvas.Lines(canvas.Wrap(content.Owner, owner, room), owner, sheet.Left, sheet.Y) + 4;
+        Fact[] facts =
+        [
+            new Fact("Job", content.JobNumber), new Fact("Revision", $"{content.Revision}"),
+            new Fact("Promised", content.Promise.Length > 0 ? content.Promise : "no date"), new Fact("Printed", PrintedDate.Of(content.PrintedAt)),
+        ];
+        double[] shares = [0.17, 0.13, 0.34, 0.36];
+        var (x, height) = (sheet.Left, 0.0);
+        for (var i = 0; i < facts.Length; i++)
+        {
+            var width = shares[i] * room - 8;
+            var value = canvas.Fit(facts[i].Value, width, 2, new Lettering(14, Bold: true), 8);
+            canvas.Text(facts[i].Label, Lettering.Label, x, sheet.Y + Lettering.Label.Ascent);
+            height = Math.Max(height, canvas.Lines(canvas.Wrap(facts[i].Value, value, width), value, x, sheet.Y + Lettering.Label.LineHeight));
+            x += shares[i] * room;
+        }
+
+        sheet.Y = Math.Max(sheet.Y + Lettering.Label.LineHeight + height, top - quiet + CodeSide + 16) + 5;
+        canvas.Fill(new Box(sheet.Left, sheet.Y, sheet.Width, 2.25));
+        sheet.Space(9);
+    }
+
+    private static void NoPork(Sheet sheet, CutSheet content)
+    {
+        if (!content.NoPork)
+            return;
+        var strong = new Lettering(17, Bold: true);
+        sheet.Need(34);
+        sheet.Canvas.Fill(new Box(sheet.Left, sheet.Y, sheet.Width, 30));
+        sheet.Canvas.Text("NO PORK: no pork fat, casings or gelatin", strong with { Grey = 1 }, sheet.Left + 10, sheet.Y + 21);
+        sheet.Space(36);
+    }
+
+    private static void Animals(Sheet sheet, CutSheet content) =>
+        Table.Draw(sheet,
+            [
+                new Column("Animal", 30, Lettering: new Lettering(12, Bold: true)), new Column("Tag", 24, Lettering: new Lettering(12, Bold: true)),
+                new Column("Share", 10, Lettering: new Lettering(11)), new Column("Give back", 26, Lettering: new Lettering(11)),
+                new Column("Weight", 20, Figures: true, Lettering: new Lettering(12, Bold: true)),
+            ],
+            [.. content.Animals.Select(IReadOnlyList<string> (animal) => [animal.What, animal.Tag, animal.Share, animal.GiveBack, animal.Weight])]);
+
+    private static void Cuts(Sheet sheet, CutSheet content)
+    {
+        sheet.Heading("Cut");
+        Table.Draw(sheet,
+            [new Column("", 4, Ticked: true), new Column("", 27, Lettering: Group), new Column("", 54, Lettering: Instruction), new Column("", 20, Lettering: new Lettering(12), Figures: true)],
+            [.. content.Cuts.Select(IReadOnlyList<string> (line) => ["", line.MuscleGroup, line.Instruction, line.Pack])]);
+    }
+
+    private static void Checklist(Sheet sheet, CutSheet content)
+    {
+        if (content.Checklist.Count == 0)
+            return;
+        sheet.Heading("Tick when done");
+        const int columns = 3;
+        var lettering = new Lettering(11);
+        var width = (sheet.Width - 2 * 12) / columns;
+        foreach (var row in content.Checklist.Chunk(columns))
+        {
+            var room = width - 20;
+            var cells = row.Select(text => sheet.Canvas.Wrap(text, lettering, room)).ToList();
+            var height = cells.Max(cell => cell.Count) * lettering.LineHeight + 4;
+            sheet.Need(height);
+            for (var i = 0; i < row.Length; i++)
+            {
+                var x = sheet.Left + i * (width + 12);
+                sheet.TickBox(x, sheet.Y + lettering.Ascent, lettering);
+                sheet.Canvas.Lines(cells[i], lettering, x + 20, sheet.Y);
+            }
+
+            sheet.Y += height;
+        }
+    }
+
+    private static void Asks(Sheet sheet, CutSheet content)
+    {
+        if (content.Asks.Count == 0)
+            return;
+        sheet.Heading("Grind, in this order");
+        Table.Draw(sheet,
+            [
+                new Column("", 5, Lettering: new Lettering(12, Bold: true)), new Column("", 40, Lettering: new Lettering(12, Bold: true)),
+                new Column("", 34, Lettering: new Lettering(12)), new Column("", 30, Lettering: new Lettering(10), Figures: true),
+            ],
+            [.. content.Asks.Select(IReadOnlyList<string> (ask, i) => [$"{i + 1}", ask.Product, ask.Wanted, ask.Blend])]);
+    }
+}

@@ -1,0 +1,115 @@
+using ProcessorDesk.Paper.Drawing;
+
+namespace ProcessorDesk.Paper;
+
+internal static class InvoicePaper
+{
+    private static readonly Lettering Total = new(20, Bold: true);
+
+    public static byte[] Draw(IReadOnlyList<Invoice> invoices)
+    {
+        if (invoices.Count == 0)
+            throw new ArgumentException("There is no invoice to print.", nameof(invoices));
+        using var canvas = new Canvas(string.Join(", ", invoices.Select(Title)), PageSize.Letter);
+        foreach (var invoice in invoices)
+        {
+            var sheet = new Sheet(canvas, 48, $"{Title(invoice)}, {PrintedDate.Of(invoice.Date)}, {invoice.Owner}");
+            Draw(sheet, invoice);
+            sheet.Finish();
+        }
+
+        return canvas.Save();
+    }
+
+    private static string Title(Invoice invoice) =>
+        invoice.Credits is null ? $"Invoice {invoice.Number}" : $"Credit note {invoice.Number}";
+
+    private static void Draw(Sheet sheet, Invoice invoice)
+    {
+        List<string> below = [PrintedDate.Of(invoice.Date), $"Job {invoice.JobNumber}"];
+        if (invoice.Credits is not null)
+            below.Insert(0, $"Credits invoice {invoice.Credits}");
+        Masthead.Draw(sheet, invoice.Shop, Title(invoice), below);
+        sheet.Paragraph(invoice.Owner, new Lettering(14, Bold: true), width: sheet.Width * 0.7);
+        foreach (var line in invoice.OwnerLines)
+            sheet.Paragraph(line, Lettering.Body, width: sheet.Width * 0.7);
+        sheet.Space(12);
+        Lines(sheet, invoice);
+        Sums(sheet, invoice);
+        foreach (var words in new[] { invoice.TaxWords, invoice.Note }.Where(words => words.Length > 0))
+        {
+            sheet.Space(6);
+            sheet.Paragraph(words, Lettering.Small);
+        }
+
+        if (invoice.Yield is { } yield)
+            Yield(sheet, yield);
+    }
+
+    private static void Lines(Sheet sheet, Invoice invoice)
+    {
+        var taxed = invoice.Lines.Any(line => line.Tax.Length > 0);
+        List<Column> columns = [new("", 52), new("Quantity", 17, Figures: true), new("Rate", 18, Figures: true)];
+        if (taxed)
+            columns.Add(new Column("Tax", 8, Figures: true));
+        columns.Add(new Column("Amount", 17, Figures: true));
+        Table.Draw(sheet, columns, [.. invoice.Lines.Select(IReadOnlyList<string> (line) => taxed
+            ? [line.Text, line.Quantity, line.Rate, line.Tax, line.Amount]
+            : [line.Text, line.Quantity, line.Rate, line.Amount])]);
+    }
+
+    private static void Sums(Sheet sheet, Invoice invoice)
+    {
+        sheet.Space(4);
+        foreach (var fact in invoice.Totals)
+            Sum(sheet, fact.Label, fact.Value, Lettering.Body);
+        Sum(sheet, "Total", invoice.Total, new Lettering(12, Bold: true), ruled: true);
+        foreach (var payment in invoice.Payments)
+            Sum(sheet, payment.Label, payment.Value, Lettering.Body);
+        Sum(sheet, invoice.Credits is null ? "To pay" : "Credited", invoice.Balance, Total, ruled: true);
+    }
+
+    private static void Sum(Sheet sheet, string label, string value, Lettering lettering, bool ruled = false)
+    {
+        var left = sheet.Left + sheet.Width * 0.4;
+        var room = sheet.Right - left - sheet.Canvas.Measure(value, lettering) - 14;
+        var small = lettering.Size > 14 ? lettering with { Size = 14 } : lettering;
+        var lines = sheet.Canvas.Wrap(label, small, room);
+        var height = Math.Max(lettering.LineHeight, lines.Count * small.LineHeight) + (ruled ? 6 : 2);
+        sheet.Need(height);
+        if (ruled)
+            sheet.Canvas.Line(left, sheet.Y + 1, sheet.Right, sheet.Y + 1, 1.25);
+        var baseline = sheet.Y + lettering.Ascent + (ruled ? 4 : 0);
+        sheet.Canvas.Lines(lines, small, left, baseline - small.Ascent);
+        sheet.Canvas.TextEndingAt(value, lettering, sheet.Right, baseline);
+        sheet.Y += height;
+    }
+
+    private static void Yield(Sheet sheet, YieldAccount account)
+    {
+        sheet.Heading("Yield statement", 60);
+        List<IReadOnlyList<string>> rows = [.. account.Animals.Select(Cells)];
+        if (account.Together is not null)
+            rows.Add(Cells(account.Together));
+        Table.Draw(sheet,
+            [new Column("", 40), .. account.Stages.Select(stage => new Column(stage, 60.0 / account.Stages.Count, Figures: true))],
+            rows, lastStrong: account.Together is not null);
+        sheet.Space(6);
+        if (account.Expected is { } expected)
+        {
+            sheet.Need(110);
+            sheet.Paragraph(expected.Words, Lettering.Body);
+            YieldPicture.Range(sheet, expected);
+            sheet.Paragraph(account.Verdict, Lettering.Strong);
+            sheet.Paragraph("Source of the range: " + expected.Source, Lettering.Label);
+        }
+        else
+        {
+            sheet.Paragraph(account.Verdict, Lettering.Strong);
+        }
+
+        YieldPicture.Way(sheet, account.Way);
+    }
+
+    private static IReadOnlyList<string> Cells(YieldRow row) => [row.Animal, .. row.Weights];
+}

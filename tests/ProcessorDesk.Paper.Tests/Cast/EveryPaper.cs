@@ -1,0 +1,33 @@
+using ProcessorDesk.Paper;
+using Xunit;
+
+namespace ProcessorDesk.Paper.Tests.Cast;
+
+/// <summary>Every paper by name, ordinary and extreme, with the margin it keeps.</summary>
+internal static class EveryPaper
+{
+    private const double Ticket = 10;
+    private const double Letter = 34;
+
+    private static readonly Dictionary<string, (double Margin, Func<byte[]> Draw)> Papers = new()
+    {
+        ["carcass tickets"] = (Ticket, () => CarcassTicket.Draw([TicketSamples.Carcass, TicketSamples.CarcassOnHold, TicketSamples.CarcassExtreme])),
+        ["lug tickets"] = (Ticket, () => LugTicket.Draw([TicketSamples.Lug, TicketSamples.LugExtreme])),
+        ["part tickets"] = (Ticket, () => PartTicket.Draw([TicketSamples.Part, TicketSamples.PartExtreme])),
+        ["claim ticket"] = (24, () => ClaimTicket.Draw([TicketSamples.Claim])),
+        ["claim ticket, extreme"] = (24, () => ClaimTicket.Draw([TicketSamples.ClaimExtreme])),
+        ["cut sheet"] = (Letter, () => CutSheet.Draw([LetterSamples.Cut])),
+        ["cut sheet, extreme"] = (Letter, () => CutSheet.Draw([LetterSamples.CutExtreme])),
+        ["invoice"] = (Letter, () => Invoice.Draw([InvoiceSamples.Ordinary])),
+        ["credit note"] = (Letter, () => Invoice.Draw([InvoiceSamples.CreditNote])),
+        ["invoice, extreme"] = (Letter, () => Invoice.Draw([InvoiceSamples.Extreme])),
+        ["pickup summary"] = (Letter, () => PickupSummary.Draw([LetterSamples.Pickup])),
+        ["pickup summary, extreme"] = (Letter, () => PickupSummary.Draw([LetterSamples.PickupExtreme])),
+    };
+
+    public static TheoryData<string> Names => [.. Papers.Keys];
+
+    public static double Margin(string name) => Papers[name].Margin;
+
+    public static byte[] Draw(string name) => Papers[name].Draw();
+}

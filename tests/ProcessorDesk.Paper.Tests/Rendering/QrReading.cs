@@ -1,0 +1,50 @@
+using SkiaSharp;
+using ZXing;
+using ZXing.Common;
+
+namespace ProcessorDesk.Paper.Tests.Rendering;
+
+/// <summary>A QR symbol found on a rendered page by a reader that shares no code with the writer.</summary>
+/// <param name="Payload">What it holds.</param>
+/// <param name="ModuleMillimetres">Size of a module, taken from the finder patterns of a version 1 symbol.</param>
+/// <param name="Quiet">Whether four modules on every side are free of ink.</param>
+internal sealed record QrReading(string Payload, double ModuleMillimetres, bool Quiet)
+{
+    private const int ModulesBetweenFinders = 14;
+
+    public static IReadOnlyList<QrReading> On(RenderedPdf pdf, int page, int dpi)
+    {
+        using var bitmap = pdf.Render(page, dpi);
+        using var colour = bitmap.Copy(SKColorType.Bgra8888);
+        var source = new RGBLuminanceSource(colour.Bytes, colour.Width, colour.Height, RGBLuminanceSource.BitmapFormat.BGRA32);
+        var reader = new BarcodeReaderGeneric
+        {
+            Options = new DecodingOptions { TryHarder = true, PossibleFormats = [BarcodeFormat.QR_CODE] },
+        };
+        var pixels = new Pixels(bitmap);
+        return [.. (reader.DecodeMultiple(source) ?? []).Select(result => Of(result, pixels, dpi))];
+    }
+
+    private static QrReading Of(Result result, Pixels pixels, int dpi)
+    {
+        // The three finder patterns: bottom left, top left, top right.
+        var (topLeft, topRight) = (result.ResultPoints[1], result.ResultPoints[2]);
+        var module = (topRight.X - topLeft.X) / ModulesBetweenFinders;
+        var (left, top) = (topLeft.X - 3.5 * module, topLeft.Y - 3.5 * module);
+        return new QrReading(result.Text, module * 25.4 / dpi, IsQuiet(pixels, left, top, 21 * module, 4 * module));
+    }
+
+    private static bool IsQuiet(Pixels pixels, double left, double top, double side, double quiet)
+    {
+        // A dot of slack at either edge: both are cut into pixels.
+        for (var y = (int)(top - quiet) + 1; y < top + side + quiet - 1; y++)
+            for (var x = (int)(left - quiet) + 1; x < left + side + quiet - 1; x++)
+            {
+                var inside = x >= left - 1.5 && x <= left + side + 1.5 && y >= top - 1.5 && y <= top + side + 1.5;
+                if (!inside && (x < 0 || y < 0 || x >= pixels.Width || y >= pixels.Height || pixels.Inked(x, y)))
+                    return false;
+            }
+
+        return true;
+    }
+}
