@@ -1,0 +1,42 @@
+using Microsoft.AspNetCore.Authorization;
+using ProcessorDesk.Web.Door;
+using ProcessorDesk.Web.Forms;
+using ProcessorDesk.Web.Safety;
+
+namespace ProcessorDesk.Web;
+
+/// <summary>What all stations stand on: pages, door, forms that lose nothing, plain words for trouble. The order is the meaning.</summary>
+internal static class Shell
+{
+    public static void AddShell(this IServiceCollection services)
+    {
+        services.AddDoor();
+        services.AddAntiforgery(options =>
+        {
+            options.Cookie.Name = "desk-form";
+            options.SuppressXFrameOptionsHeader = true;
+        });
+        services.AddRazorPages(options =>
+        {
+            foreach (var station in Stations.All) options.Conventions.AuthorizeFolder(station.Address, station.Folder);
+            foreach (var folder in Stations.Open) options.Conventions.AllowAnonymousToFolder("/" + folder);
+        }).AddMvcOptions(options =>
+        {
+            FormBinding.Set(options);
+            options.Filters.Add(new KeptForms.TokenFilter());
+        });
+    }
+
+    public static void UseShell(this WebApplication app)
+    {
+        app.UseResponseHeaders();
+        app.UseMiddleware<Faults>();
+        app.UseForeignPostRefusal();
+        app.UseMiddleware<KeptForms>();
+        app.UseRouting();
+        app.UseAuthentication();
+        app.UseAuthorization();
+        app.MapStaticAssets().Add(endpoint => endpoint.Metadata.Add(new AllowAnonymousAttribute()));
+        app.MapRazorPages();
+    }
+}

@@ -1,0 +1,84 @@
+// Makes the pages quicker; every page works without it. No library, no state of its own.
+(() => {
+  "use strict";
+  const page = document.documentElement;
+  page.classList.add("js");
+
+  // The Find box: "/" goes there; on a station tablet it has the focus when the page opens, so that a scan needs no tap.
+  const find = document.getElementById("find");
+  const typing = element => element.matches("input, textarea, select, [contenteditable]");
+  document.addEventListener("keydown", event => {
+    if (event.key !== "/" || event.ctrlKey || event.metaKey || event.altKey || typing(event.target) || !find) return;
+    event.preventDefault();
+    find.focus();
+    find.select();
+  });
+  const problems = document.getElementById("problems");
+  if (problems) problems.focus();
+  else if (find && !location.hash && matchMedia("(pointer: coarse) and (min-width: 700px)").matches
+    && !document.querySelector("[autofocus]")) find.focus({ preventScroll: true });
+
+  // A second press while the first is on its way does nothing; coming back to the page frees the button.
+  const free = form => {
+    delete form.dataset.pressed;
+    form.querySelectorAll("[aria-disabled=true]").forEach(button => button.removeAttribute("aria-disabled"));
+  };
+  document.addEventListener("submit", event => {
+    const form = event.target;
+    if (event.defaultPrevented || form.method === "get") return;
+    if (form.dataset.pressed) { event.preventDefault(); return; }
+    form.dataset.pressed = "yes";
+    if (event.submitter) event.submitter.setAttribute("aria-disabled", "true");
+    // A press that opens a paper leaves this page where it is.
+    const target = event.submitter?.formTarget || form.target;
+    setTimeout(free, target === "_blank" ? 2000 : 15000, form);
+  });
+  addEventListener("pageshow", event => { if (event.persisted) document.querySelectorAll("form[data-pressed]").forEach(free); });
+
+  // <form data-live="ADDRESS" data-live-target="#PANEL">: the panel is filled anew while one types.
+  document.querySelectorAll("form[data-live]").forEach(form => {
+    const panel = document.querySelector(form.dataset.liveTarget);
+    let timer = 0, latest = 0;
+    const refresh = async () => {
+      const mine = ++latest;
+      const slow = setTimeout(() => panel.classList.add("working"), 400);
+      try {
+        const fields = new URLSearchParams(new FormData(form));
+        const address = new URL(form.dataset.live, location.href);
+        const get = form.method === "get";
+        if (get) fields.forEach((value, name) => address.searchParams.append(name, value));
+        const answer = await fetch(address, {
+          method: get ? "GET" : "POST", body: get ? undefined : fields, headers: { "X-Desk-Live": "1" }, redirect: "error"
+        });
+        if (!answer.ok) throw new Error(String(answer.status));
+        const html = await answer.text();
+        if (mine !== latest) return;
+        panel.innerHTML = html;
+        panel.classList.remove("stale");
+      } catch {
+        if (mine === latest) panel.classList.add("stale");
+      } finally {
+        clearTimeout(slow);
+        if (mine === latest) panel.classList.remove("working");
+      }
+    };
+    form.addEventListener("input", () => { clearTimeout(timer); timer = setTimeout(refresh, 300); });
+    form.addEventListener("change", () => { clearTimeout(timer); timer = setTimeout(refresh, 50); });
+  });
+
+  // <div class="keypad" data-keypad="FIELD-ID"> with <button type="button" data-key="7">: digits for wet hands.
+  document.querySelectorAll("[data-keypad]").forEach(pad => {
+    const field = document.getElementById(pad.dataset.keypad);
+    if (!field) return;
+    if (matchMedia("(pointer: coarse)").matches) field.inputMode = "none";
+    pad.addEventListener("click", event => {
+      const key = event.target.closest("[data-key]")?.dataset.key;
+      if (!key) return;
+      field.value = key === "back" ? field.value.slice(0, -1)
+        : key === "clear" ? ""
+        : key === "." && field.value.includes(".") ? field.value
+        : field.value + key;
+      field.dispatchEvent(new Event("input", { bubbles: true }));
+    });
+  });
+})();
