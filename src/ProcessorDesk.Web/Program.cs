@@ -1,8 +1,16 @@
 using ProcessorDesk.Web;
+using ProcessorDesk.Web.Hosting;
 
-var builder = WebApplication.CreateBuilder(args);
+var builder = WebApplication.CreateBuilder(Switches.Spelled(args));
+builder.WebHost.UseStaticWebAssets();
+builder.AddShop();
 builder.Services.AddShell();
 
 var app = builder.Build();
+if (!app.PrepareShop())
+    return 1;
 app.UseShell();
+app.MapGet("/healthz", Health.Answer).AllowAnonymous();
+app.AnnounceWhenStarted();
 app.Run();
+return 0;

@@ -1,0 +1,12 @@
+namespace ProcessorDesk.Records;
+
+/// <summary>Where a job is, read from its facts; never stored.</summary>
+public enum JobStage
+{
+    DetailsMissing,
+    InCooler,
+    OnTable,
+    TrimWeighed,
+    SplitAgreed,
+    HandedOver,
+}

@@ -1,0 +1,68 @@
+using ProcessorDesk.Trade;
+
+namespace ProcessorDesk.Records;
+
+/// <summary>What trim can become.</summary>
+public sealed class Product : IVersioned
+{
+    private readonly List<FormulaVersion> _formulas = [];
+
+    private Product()
+    {
+    }
+
+    public Product(string name, ProcessKind processKind, bool cured, bool isPlainGround = false)
+    {
+        Describe(name, processKind, cured);
+        IsPlainGround = isPlainGround;
+    }
+
+    public int Id { get; private set; }
+
+    public string Name { get; private set; } = "";
+
+    public ProcessKind ProcessKind { get; private set; }
+
+    /// <summary>Made with a curing salt: a formula without a cure line is not offered.</summary>
+    public bool Cured { get; private set; }
+
+    /// <summary>The one product that takes what no ask takes.</summary>
+    public bool IsPlainGround { get; private set; }
+
+    public DateTime? RetiredAt { get; private set; }
+
+    public int Version { get; private set; }
+
+    public IReadOnlyCollection<FormulaVersion> Formulas => _formulas;
+
+    public void Describe(string name, ProcessKind processKind, bool cured)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(name);
+        Name = name.Trim();
+        ProcessKind = processKind;
+        Cured = cured;
+    }
+
+    /// <summary>
+    /// Adds the next version of the formula. A cured product needs a line that bears nitrite or nitrate. All formulas
+    /// must have been loaded.
+    /// </summary>
+    public Finding? Reformulate(FormulaVersion formula)
+    {
+        if (Cured && !formula.HasCure)
+            return new Finding("Ingredients", "This product is cured, so its formula needs a cure line with its strength stated.");
+        formula.Number = _formulas.Count == 0 ? 1 : _formulas.Max(one => one.Number) + 1;
+        _formulas.Add(formula);
+        return null;
+    }
+
+    public Finding? Retire(DateTime at)
+    {
+        if (IsPlainGround)
+            return new Finding("", "Plain ground takes what no ask takes; it can't be retired.");
+        RetiredAt ??= at;
+        return null;
+    }
+
+    public void BringBack() => RetiredAt = null;
+}

@@ -1,0 +1,96 @@
+using Microsoft.EntityFrameworkCore;
+
+namespace ProcessorDesk.Records;
+
+/// <summary>What the shop remembers. Pages read through projections; writes go through <see cref="Verbs"/>.</summary>
+public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : DbContext(options)
+{
+    public DbSet<ShopSettings> Shop => Set<ShopSettings>();
+
+    public DbSet<Staff> Staff => Set<Staff>();
+
+    public DbSet<Owner> Owners => Set<Owner>();
+
+    public DbSet<Job> Jobs => Set<Job>();
+
+    public DbSet<JobPerson> JobPeople => Set<JobPerson>();
+
+    public DbSet<CutOrderLine> CutOrderLines => Set<CutOrderLine>();
+
+    public DbSet<Animal> Animals => Set<Animal>();
+
+    public DbSet<Share> Shares => Set<Share>();
+
+    public DbSet<Part> Parts => Set<Part>();
+
+    public DbSet<Hold> Holds => Set<Hold>();
+
+    public DbSet<HoldRule> HoldRules => Set<HoldRule>();
+
+    public DbSet<ChecklistTick> ChecklistTicks => Set<ChecklistTick>();
+
+    public DbSet<Lug> Lugs => Set<Lug>();
+
+    public DbSet<Filling> Fillings => Set<Filling>();
+
+    public DbSet<WeighIn> WeighIns => Set<WeighIn>();
+
+    public DbSet<Strike> Strikes => Set<Strike>();
+
+    public DbSet<Product> Products => Set<Product>();
+
+    public DbSet<FormulaVersion> FormulaVersions => Set<FormulaVersion>();
+
+    public DbSet<FormulaIngredient> FormulaIngredients => Set<FormulaIngredient>();
+
+    public DbSet<GrindOrder> GrindOrders => Set<GrindOrder>();
+
+    public DbSet<AgreedSplit> AgreedSplits => Set<AgreedSplit>();
+
+    public DbSet<GrindAllotment> GrindAllotments => Set<GrindAllotment>();
+
+    public DbSet<Ticket> Tickets => Set<Ticket>();
+
+    public DbSet<PriceList> PriceLists => Set<PriceList>();
+
+    public DbSet<Price> Prices => Set<Price>();
+
+    public DbSet<Invoice> Invoices => Set<Invoice>();
+
+    public DbSet<InvoiceLine> InvoiceLines => Set<InvoiceLine>();
+
+    public DbSet<Payment> Payments => Set<Payment>();
+
+    public DbSet<Counter> Counters => Set<Counter>();
+
+    public DbSet<FormKey> FormKeys => Set<FormKey>();
+
+    public DbSet<JournalEntry> Journal => Set<JournalEntry>();
+
+    public override int SaveChanges(bool acceptAllChangesOnSuccess)
+    {
+        ChangeTracker.DetectChanges();
+        foreach (var entry in ChangeTracker.Entries<IVersioned>())
+        {
+            if (entry.State == EntityState.Modified)
+                entry.Property(whole => whole.Version).CurrentValue++;
+        }
+
+        return base.SaveChanges(acceptAllChangesOnSuccess);
+    }
+
+    protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder) =>
+        MeasureColumns.Conventions(configurationBuilder);
+
+    protected override void OnModelCreating(ModelBuilder modelBuilder)
+    {
+        OwnerTables.Map(modelBuilder);
+        JobTables.Map(modelBuilder);
+        AnimalTables.Map(modelBuilder);
+        WeighingTables.Map(modelBuilder);
+        GrindTables.Map(modelBuilder);
+        MoneyTables.Map(modelBuilder);
+        ShopTables.Map(modelBuilder);
+        MeasureColumns.NameColumns(modelBuilder);
+    }
+}

@@ -1,0 +1,92 @@
+using ProcessorDesk.Trade;
+
+namespace ProcessorDesk.Records;
+
+/// <summary>The shop itself: one row.</summary>
+public sealed class ShopSettings : IVersioned
+{
+    private ShopSettings()
+    {
+    }
+
+    public ShopSettings(string name, string timeZone, bool isDemo)
+    {
+        Id = 1;
+        Name = name;
+        TimeZone = timeZone;
+        IsDemo = isDemo;
+        TagRule = TagRule.Hold;
+        TaxWording = "Sales tax";
+        RailDivision = ScaleDivision.Of(WeightUnit.Pound, 0.5m);
+        BenchDivision = ScaleDivision.HundredthPound;
+        CureDivision = ScaleDivision.TenthGram;
+        Tolerance = Proportion.FromPercent(5m);
+        PromiseDays = 14;
+    }
+
+    public int Id { get; private set; }
+
+    public string Name { get; private set; } = "";
+
+    public string? Address { get; private set; }
+
+    public string? Phone { get; private set; }
+
+    /// <summary>IANA name of the zone the shop's clock shows.</summary>
+    public string TimeZone { get; private set; } = "";
+
+    public bool IsDemo { get; private set; }
+
+    public TagRule TagRule { get; private set; }
+
+    public Proportion TaxRate { get; private set; }
+
+    public string TaxWording { get; private set; } = "";
+
+    /// <summary>What the claim ticket says.</summary>
+    public string? Terms { get; private set; }
+
+    public ScaleDivision RailDivision { get; private set; }
+
+    /// <summary>The division every printed weight and every charge is made in; in pounds.</summary>
+    public ScaleDivision BenchDivision { get; private set; }
+
+    public ScaleDivision CureDivision { get; private set; }
+
+    /// <summary>How much of an animal may be unaccounted for before the cut sheet says so.</summary>
+    public Proportion Tolerance { get; private set; }
+
+    /// <summary>Days from drop-off to the promise offered.</summary>
+    public int PromiseDays { get; private set; }
+
+    public int Version { get; private set; }
+
+    public void Describe(string name, string? address, string? phone, string timeZone, string? terms, int promiseDays)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(name);
+        Name = name.Trim();
+        Address = Texts.OrNull(address);
+        Phone = Texts.OrNull(phone);
+        TimeZone = timeZone;
+        Terms = Texts.OrNull(terms);
+        PromiseDays = promiseDays;
+    }
+
+    public void SetRules(TagRule tagRule, Proportion taxRate, string taxWording, Proportion tolerance)
+    {
+        TagRule = tagRule;
+        TaxRate = taxRate;
+        TaxWording = taxWording.Trim();
+        Tolerance = tolerance;
+    }
+
+    /// <param name="bench">In pounds: charges are by the pound.</param>
+    public void SetScales(ScaleDivision rail, ScaleDivision bench, ScaleDivision cure)
+    {
+        if (bench.Unit != WeightUnit.Pound)
+            throw new ArgumentException("The bench scale weighs in pounds.", nameof(bench));
+        RailDivision = rail;
+        BenchDivision = bench;
+        CureDivision = cure;
+    }
+}

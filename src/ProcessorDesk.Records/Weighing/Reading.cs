@@ -1,0 +1,6 @@
+using ProcessorDesk.Trade;
+
+namespace ProcessorDesk.Records;
+
+/// <summary>Where a weight was read: the scale's name, its unit and division, and what the person added.</summary>
+public sealed record Reading(string Scale, ScaleDivision Division, string? Note = null);
