@@ -6,7 +6,7 @@ namespace ProcessorDesk.Web.Tests.House;
 /// <summary>Which project may know which: docs/architecture.md draws it.</summary>
 public sealed class ArrowsTests
 {
-    private static readonly Dictionary<string, string[]> _arrows = new()
+    private static readonly Dictionary<string, string[]> s_arrows = new()
     {
         ["ProcessorDesk.Trade"] = [],
         ["ProcessorDesk.Records"] = ["ProcessorDesk.Trade"],
@@ -26,7 +26,7 @@ public sealed class ArrowsTests
 
     [Fact]
     public void Projects_outside_tests_are_the_six_of_the_house() =>
-        Assert.Equal(_arrows.Keys.Order(StringComparer.Ordinal), Projects(tests: false).Select(NameOf).Order(StringComparer.Ordinal));
+        Assert.Equal(s_arrows.Keys.Order(StringComparer.Ordinal), Projects(tests: false).Select(NameOf).Order(StringComparer.Ordinal));
 
     [Fact]
     public void Projects_refer_to_each_other_only_along_the_drawn_arrows()
@@ -35,8 +35,8 @@ public sealed class ArrowsTests
         {
             var references = Includes(project, "ProjectReference").Select(NameOf).Order(StringComparer.Ordinal);
             Assert.True(
-                _arrows[NameOf(project)].SequenceEqual(references),
-                $"{project} refers to {string.Join(", ", references)}; allowed: {string.Join(", ", _arrows[NameOf(project)])}.");
+                s_arrows[NameOf(project)].SequenceEqual(references),
+                $"{project} refers to {string.Join(", ", references)}; allowed: {string.Join(", ", s_arrows[NameOf(project)])}.");
         }
     }
 
@@ -59,6 +59,15 @@ public sealed class ArrowsTests
             Projects(tests: false).Concat(Projects(tests: true)),
             project => Assert.Contains($"\"{project}\"", solution, StringComparison.Ordinal));
     }
+
+    [Theory]
+    [InlineData("using PdfSharp", "src/ProcessorDesk.Paper/Drawing/Canvas.cs")]
+    [InlineData("using QRCoder", "src/ProcessorDesk.Paper/Drawing/QrCode.cs")]
+    public void One_file_knows_each_library_of_paper(string import, string file) =>
+        Assert.Equal(
+            [file],
+            Repository.HandWritten(".cs", ".cshtml").Where(f => f.StartsWith("src/", StringComparison.Ordinal)
+                && Repository.Read(f).Contains(import, StringComparison.Ordinal)));
 
     private static string NameOf(string path) => Path.GetFileNameWithoutExtension(path.Replace('\\', '/'));
 

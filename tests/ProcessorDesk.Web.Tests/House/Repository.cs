@@ -6,7 +6,7 @@ namespace ProcessorDesk.Web.Tests.House;
 /// <summary>The source tree these tests were built from, found upwards from the test assembly.</summary>
 internal static class Repository
 {
-    private static readonly string[] _madeFolders = ["bin", "obj", "TestResults", ".git", ".vs", ".idea"];
+    private static readonly string[] s_madeFolders = ["bin", "obj", "TestResults", ".git", ".vs", ".idea"];
 
     public static string Root { get; } = FindRoot();
 
@@ -75,5 +75,5 @@ internal static class Repository
     private static IEnumerable<string> ListedByFolder() =>
         Directory.EnumerateFiles(Root, "*", SearchOption.AllDirectories)
             .Select(file => Path.GetRelativePath(Root, file).Replace('\\', '/'))
-            .Where(file => !file.Split('/').Any(_madeFolders.Contains));
+            .Where(file => !file.Split('/').Any(s_madeFolders.Contains));
 }

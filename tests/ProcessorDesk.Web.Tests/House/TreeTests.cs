@@ -8,16 +8,16 @@ public sealed class TreeTests
     private const int LongestFile = 300;
     private const int OrdinaryFile = 120;
 
-    private static readonly string[] _topLevel =
+    private static readonly string[] s_topLevel =
         ["README.md", "DEVELOPERS.md", "LICENSE", "ProcessorDesk.sln", "global.json", "src", "tests", "migrations", "seed-demo", "docs"];
 
-    private static readonly string[] _sayNothing = ["Models", "Dtos", "Services", "Helpers", "Common", "Utils"];
+    private static readonly string[] s_sayNothing = ["Models", "Dtos", "Services", "Helpers", "Common", "Utils"];
 
     [Fact]
     public void The_top_level_holds_only_its_fixed_names()
     {
         var strangers = Repository.Files.Select(file => file.Split('/')[0]).Distinct()
-            .Where(name => !_topLevel.Contains(name) && !name.StartsWith('.') && !name.StartsWith("Directory.", StringComparison.Ordinal));
+            .Where(name => !s_topLevel.Contains(name) && !name.StartsWith('.') && !name.StartsWith("Directory.", StringComparison.Ordinal));
 
         Repository.ExpectNone(strangers);
     }
@@ -25,7 +25,7 @@ public sealed class TreeTests
     [Fact]
     public void No_folder_has_a_name_that_says_nothing()
     {
-        var found = Repository.Files.Where(file => file.Split('/')[..^1].Intersect(_sayNothing, StringComparer.OrdinalIgnoreCase).Any());
+        var found = Repository.Files.Where(file => file.Split('/')[..^1].Intersect(s_sayNothing, StringComparer.OrdinalIgnoreCase).Any());
 
         Repository.ExpectNone(found);
     }
