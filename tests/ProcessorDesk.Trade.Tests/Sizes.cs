@@ -47,6 +47,8 @@ public static class Sizes
          from shares in Gen.ArrayOf(Share, size)
          select new ToSplit(division, total, shares.All(share => share == 0) ? [.. shares[1..], 1] : shares)).ToArbitrary();
 
+    public static Arbitrary<Weight> Weights() => Count(s_most).Select(Weight.FromMilligrams).ToArbitrary();
+
     public static Arbitrary<Money> Amounts() => Count(MoneyText.Most.Cents).Select(Money.FromCents).ToArbitrary();
 
     public static Arbitrary<PricePerPound> Rates() =>

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Numerics;
 
 namespace ProcessorDesk.Trade;
@@ -90,6 +91,10 @@ public readonly record struct Ratio : IComparable<Ratio>
 
     public int CompareTo(Ratio other) =>
         (Numerator * other.Denominator).CompareTo(other.Numerator * Denominator);
+
+    /// <summary>"41.3 %": the fraction as a percent to one decimal, halves away from zero.</summary>
+    public string PrintPercent() =>
+        ((decimal)Rounding.Divide(Numerator * 1000, Denominator) / 10m).ToString("0.0", CultureInfo.InvariantCulture) + " %";
 
     /// <summary>"1/3"; a whole number without its denominator.</summary>
     public override string ToString() => Denominator.IsOne ? $"{Numerator}" : $"{Numerator}/{Denominator}";
