@@ -31,12 +31,11 @@ public sealed record Allotment(
         var leanShare = blend.LeanShare.ToRatio();
         var fat = Nearest(leanCount, (Ratio.One - leanShare) / leanShare);
         var green = Nearest(leanCount + fat, Ratio.One + blend.Additions);
-        var addedFat = division.FromCount(fat);
         return new Allotment(
             ask,
             lean,
-            addedFat,
-            lean + addedFat,
+            division.FromCount(fat),
+            division.FromCount(leanCount + fat),
             division.FromCount(green),
             After(blend.Loss),
             After(blend.LossHigh),

@@ -21,7 +21,7 @@ public static class SplitCases
         ScaleDivision.Of(WeightUnit.Ounce, 0.1m),
     ];
 
-    private const int MostDivisions = 500_000;
+    private const int MostDivisions = 10_000_000;
 
     private static readonly Gen<int> Counts = Gen.OneOf(
         Gen.Elements(0, 1, MostDivisions), Gen.Choose(0, 100), Gen.Choose(0, MostDivisions));
