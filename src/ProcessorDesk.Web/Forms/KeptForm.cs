@@ -16,7 +16,7 @@ public sealed record KeptForm(string Address, IReadOnlyList<KeyValuePair<string,
 
     /// <summary>Fields a person typed or chose, for showing; PINs, keys and what merely says "not ticked" are left out.</summary>
     public IEnumerable<KeyValuePair<string, string>> Typed =>
-        Fields.Where(f => f.Value.Trim() != "" && f.Key is not (FormKeyTagHelper.Key or FormKeyTagHelper.VersionField) && !IsUnticked(f));
+        Fields.Where(f => f.Value.Trim() != "" && f.Key is not (FormKeyTag.Key or FormKeyTag.VersionField) && !IsUnticked(f));
 
     /// <summary>The form kept for this request, where one is.</summary>
     public static KeptForm? Of(HttpContext context) => context.Items[typeof(KeptForm)] as KeptForm;

@@ -5,7 +5,7 @@ namespace ProcessorDesk.Web.Forms;
 
 /// <summary>Yes or no: <c>&lt;tick for="Input.Rush" label="Rush order" hint="…" /&gt;</c>. Sends "false" when it is not ticked.</summary>
 [HtmlTargetElement("tick")]
-public sealed class TickTagHelper : ControlTagHelper
+public sealed class TickTag : ControlTag
 {
     public override void Process(TagHelperContext context, TagHelperOutput output)
     {

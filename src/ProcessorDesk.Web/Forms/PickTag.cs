@@ -5,7 +5,7 @@ namespace ProcessorDesk.Web.Forms;
 
 /// <summary>More than seven choices, or a list that grows: <c>&lt;pick for="Input.ProductId" label="Product" items="…" none="Choose one" /&gt;</c>.</summary>
 [HtmlTargetElement("pick")]
-public sealed class PickTagHelper : ControlTagHelper
+public sealed class PickTag : ControlTag
 {
     public IEnumerable<Choice> Items { get; set; } = [];
 

@@ -10,7 +10,7 @@ namespace ProcessorDesk.Web.Forms;
 /// press harmless and the version the person saw, and makes Enter mean the form's main action, wherever other buttons stand.
 /// </summary>
 [HtmlTargetElement("form-key", TagStructure = TagStructure.WithoutEndTag)]
-public sealed class FormKeyTagHelper : TagHelper
+public sealed class FormKeyTag : TagHelper
 {
     public const string Key = "FormKey";
 

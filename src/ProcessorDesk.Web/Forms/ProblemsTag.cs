@@ -6,7 +6,7 @@ namespace ProcessorDesk.Web.Forms;
 
 /// <summary>All that is wrong with a form, at its top, each line leading to its field: <c>&lt;problems /&gt;</c>.</summary>
 [HtmlTargetElement("problems", TagStructure = TagStructure.WithoutEndTag)]
-public sealed class ProblemsTagHelper : TagHelper
+public sealed class ProblemsTag : TagHelper
 {
     [ViewContext, HtmlAttributeNotBound]
     public ViewContext ViewContext { get; set; } = null!;

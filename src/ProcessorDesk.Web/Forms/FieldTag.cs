@@ -8,7 +8,7 @@ namespace ProcessorDesk.Web.Forms;
 /// Any other attribute goes to the input. Content, such as a keypad, follows the input.
 /// </summary>
 [HtmlTargetElement("field")]
-public sealed class FieldTagHelper : ControlTagHelper
+public sealed class FieldTag : ControlTag
 {
     public FieldKind Kind { get; set; }
 

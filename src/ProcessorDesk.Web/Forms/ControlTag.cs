@@ -7,7 +7,7 @@ using Microsoft.AspNetCore.Razor.TagHelpers;
 namespace ProcessorDesk.Web.Forms;
 
 /// <summary>What every control shares: label, hint and problem above it, in that order, and told to a screen reader.</summary>
-public abstract class ControlTagHelper : TagHelper
+public abstract class ControlTag : TagHelper
 {
     [HtmlAttributeName("for")]
     public ModelExpression For { get; set; } = null!;

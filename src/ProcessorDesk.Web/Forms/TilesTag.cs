@@ -8,7 +8,7 @@ namespace ProcessorDesk.Web.Forms;
 /// With <c>many="true"</c> any number of them may be ticked.
 /// </summary>
 [HtmlTargetElement("tiles")]
-public sealed class TilesTagHelper : ControlTagHelper
+public sealed class TilesTag : ControlTag
 {
     public IEnumerable<Choice> Items { get; set; } = [];
 

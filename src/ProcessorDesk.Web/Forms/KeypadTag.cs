@@ -6,7 +6,7 @@ namespace ProcessorDesk.Web.Forms;
 
 /// <summary>Large digits for wet hands, written into a field: <c>&lt;keypad for="Input.Gross" /&gt;</c>. Not there without script.</summary>
 [HtmlTargetElement("keypad", TagStructure = TagStructure.WithoutEndTag)]
-public sealed class KeypadTagHelper : TagHelper
+public sealed class KeypadTag : TagHelper
 {
     private static readonly (string Key, string Face, string Spoken)[] Keys =
     [
