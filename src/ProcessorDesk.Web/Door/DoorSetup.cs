@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Authentication.Cookies;
 using Microsoft.AspNetCore.Authorization;
+using ProcessorDesk.Records;
 using ProcessorDesk.Web.Forms;
 
 namespace ProcessorDesk.Web.Door;
@@ -9,6 +10,7 @@ internal static class DoorSetup
 {
     public static void AddDoor(this IServiceCollection services)
     {
+        services.AddSingleton<PinTries>();
         services.AddAuthentication(CookieAuthenticationDefaults.AuthenticationScheme).AddCookie(options =>
         {
             options.Cookie.Name = "desk";
@@ -18,6 +20,7 @@ internal static class DoorSetup
             // A station stays signed in: nobody is put out in the middle of a weighing.
             options.ExpireTimeSpan = TimeSpan.FromDays(30);
             options.SlidingExpiration = true;
+            options.Events.OnValidatePrincipal = StillHere.Check;
             options.Events.OnRedirectToLogin = async context =>
             {
                 if (KeptForm.IsLive(context.Request)) context.Response.StatusCode = StatusCodes.Status401Unauthorized;

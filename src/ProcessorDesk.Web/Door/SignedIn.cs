@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Security.Claims;
 using Microsoft.AspNetCore.Authentication.Cookies;
+using ProcessorDesk.Records;
 
 namespace ProcessorDesk.Web.Door;
 
@@ -22,6 +23,9 @@ public sealed class SignedIn(ClaimsPrincipal principal)
     public string Station => Of(StationClaim);
 
     public string StationName => Stations.All.FirstOrDefault(s => s.Folder == Station)?.Name ?? Station;
+
+    /// <summary>The hand that verbs are run with.</summary>
+    public Hand Hand => new(StaffId, Station);
 
     public static ClaimsPrincipal Principal(int staffId, string name, string initials, StaffRole role, string station) => new(new ClaimsIdentity(
         [

@@ -1,3 +1,5 @@
+using ProcessorDesk.Records;
+
 namespace ProcessorDesk.Web.Door;
 
 /// <summary>A place in the shop: the folder its pages are in, and who may open them. The manager may open every one.</summary>

@@ -37,9 +37,16 @@ public sealed record KeptForm(string Address, IReadOnlyList<KeyValuePair<string,
         }
     }
 
-    public static void Set(HttpContext context, KeptForm? kept)
+    /// <summary>A form that was already being carried through the door stays kept.</summary>
+    public static void CarryOn(HttpContext context)
     {
-        if (kept is not null && kept.Fields.Sum(f => f.Key.Length + f.Value.Length) <= MostCharacters) context.Items[typeof(KeptForm)] = kept;
+        var protection = context.RequestServices.GetRequiredService<IDataProtectionProvider>();
+        if (context.Request.HasFormContentType && Unprotect(context.Request.Form[Field], protection) is { } kept) Set(context, kept);
+    }
+
+    private static void Set(HttpContext context, KeptForm kept)
+    {
+        if (kept.Fields.Sum(f => f.Key.Length + f.Value.Length) <= MostCharacters) context.Items[typeof(KeptForm)] = kept;
     }
 
     public static bool IsLive(HttpRequest request) => request.Headers.ContainsKey("X-Desk-Live");

@@ -38,9 +38,9 @@ internal sealed class KeptForms(RequestDelegate next)
             var http = context.HttpContext;
             if (context.Result is IAntiforgeryValidationFailedResult && !KeptForm.IsLive(http.Request))
             {
-                var atTheDoor = http.Request.Path.StartsWithSegments("/Door");
-                if (!atTheDoor) await KeptForm.Keep(http);
-                http.Items[Page] = atTheDoor || http.User.Identity?.IsAuthenticated is not true ? "/Door" : "/Door/Kept";
+                if (http.Request.Path.StartsWithSegments("/Door")) KeptForm.CarryOn(http);
+                else await KeptForm.Keep(http);
+                http.Items[Page] = "/Door";
                 context.Result = new StatusCodeResult(StatusCodes.Status400BadRequest);
             }
             await next();

@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
+using ProcessorDesk.Records;
 using ProcessorDesk.Web.Door;
 
 namespace ProcessorDesk.Web.Forms;
@@ -19,6 +20,9 @@ public abstract class StationPage : PageModel
     protected bool IsLive => KeptForm.IsLive(Request);
 
     protected SignedIn SignedIn => new(User);
+
+    /// <summary>Who acts, and where: for <see cref="Verbs.Run"/>.</summary>
+    protected Hand Hand => SignedIn.Hand;
 
     /// <summary>Shown once, at the top of the next page: "Saved."</summary>
     protected void Say(string words) => TempData["Said"] = words;

@@ -8,7 +8,7 @@ namespace ProcessorDesk.Web.Hosting;
 /// The one-time code that makes the first manager of a new shop. It exists only while the shop has no manager, is made anew at
 /// every start, stands on the console and nowhere else.
 /// </summary>
-internal sealed class FirstManagerCode
+public sealed class FirstManagerCode
 {
     private const string Letters = "ABCDEFGHJKMNPQRSTUVWXYZ23456789";
 

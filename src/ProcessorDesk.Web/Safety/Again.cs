@@ -2,7 +2,7 @@ using Microsoft.AspNetCore.Http.Features;
 
 namespace ProcessorDesk.Web.Safety;
 
-/// <summary>Answers a request with one of our own pages in place of what it asked for, at the same address.</summary>
+/// <summary>Answers a request, of which nothing was sent yet, with one of our own pages in place of what it asked for, at the same address.</summary>
 internal static class Again
 {
     /// <param name="status">Kept on the page's answer unless the page sets another.</param>
@@ -10,7 +10,6 @@ internal static class Again
     {
         var request = context.Request;
         var (path, query, method) = (request.Path, request.QueryString, request.Method);
-        context.Response.Clear();
         context.Response.StatusCode = status;
         context.SetEndpoint(null);
         context.Features.Get<IRouteValuesFeature>()?.RouteValues.Clear();

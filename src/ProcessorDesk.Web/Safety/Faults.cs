@@ -31,6 +31,7 @@ internal sealed class Faults(RequestDelegate next, ILogger<Faults> log)
 
     private async Task Show(HttpContext context, Exception exception)
     {
+        context.Response.Clear();
         if (exception is BadHttpRequestException bad)
         {
             await context.ShowInstead(next, "/Trouble", bad.StatusCode);
