@@ -943,6 +943,11 @@ namespace ProcessorDesk.Migrations.History
                 column: "PriceListId");
 
             migrationBuilder.CreateIndex(
+                name: "IX_Jobs_TakenAt",
+                table: "Jobs",
+                column: "TakenAt");
+
+            migrationBuilder.CreateIndex(
                 name: "IX_Lugs_Number",
                 table: "Lugs",
                 column: "Number",
@@ -988,6 +993,13 @@ namespace ProcessorDesk.Migrations.History
                 table: "Products",
                 column: "Name",
                 unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Products_PlainGround",
+                table: "Products",
+                column: "IsPlainGround",
+                unique: true,
+                filter: "IsPlainGround");
 
             migrationBuilder.CreateIndex(
                 name: "IX_Shares_AnimalId_JobId",

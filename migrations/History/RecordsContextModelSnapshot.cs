@@ -796,6 +796,8 @@ namespace ProcessorDesk.Migrations.History
 
                     b.HasIndex("PriceListId");
 
+                    b.HasIndex("TakenAt");
+
                     b.HasIndex("OwnerId", "TakenAt");
 
                     b.HasIndex(new[] { "PromisedFor" }, "IX_Jobs_Open")
@@ -1119,6 +1121,10 @@ namespace ProcessorDesk.Migrations.History
 
                     b.HasIndex("Name")
                         .IsUnique();
+
+                    b.HasIndex(new[] { "IsPlainGround" }, "IX_Products_PlainGround")
+                        .IsUnique()
+                        .HasFilter("IsPlainGround");
 
                     b.ToTable("Products");
                 });
