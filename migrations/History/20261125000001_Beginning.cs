@@ -733,6 +733,7 @@ namespace ProcessorDesk.Migrations.History
                     Kind = table.Column<int>(type: "INTEGER", nullable: false),
                     Scale = table.Column<string>(type: "TEXT", nullable: false),
                     Note = table.Column<string>(type: "TEXT", nullable: true),
+                    Packs = table.Column<int>(type: "INTEGER", nullable: true),
                     At = table.Column<DateTime>(type: "TEXT", nullable: false),
                     ById = table.Column<int>(type: "INTEGER", nullable: false),
                     AnimalId = table.Column<int>(type: "INTEGER", nullable: true),

@@ -1370,6 +1370,9 @@ namespace ProcessorDesk.Migrations.History
                     b.Property<string>("Note")
                         .HasColumnType("TEXT");
 
+                    b.Property<int?>("Packs")
+                        .HasColumnType("INTEGER");
+
                     b.Property<string>("Scale")
                         .IsRequired()
                         .HasColumnType("TEXT");
