@@ -90,8 +90,8 @@ public sealed record AnimalBalance
                 Findings =
                 [
                     new Finding("Balance",
-                        $"{division.Print(-Rest)} more came out than the {division.Print(Start)} that went in; {tolerance.Print()} is allowed for wash water and scales. "
-                        + "Look for a weight booked twice or to the wrong animal.",
+                        $"{division.Print(-Rest)} more came out than the {division.Print(Start)} that went in; "
+                        + $"{tolerance.Print()} is allowed for wash water and scales. Look for a weight booked twice or to the wrong animal.",
                         division.Print(-Rest), division.Print(allowed)),
                 ],
             };

@@ -12,8 +12,10 @@ internal static partial class NumberText
     /// <summary>Longest text that is looked at.</summary>
     private const int Longest = 60;
 
-    /// <summary>A figure as part of a larger pattern: decimal, fraction or mixed number; no sign.</summary>
-    public const string Figure = @"(?:(?:[0-9]{1,5}\s+)?[0-9]{1,5}\s*/\s*[0-9]{1,5}|(?:[0-9]{1,3}(?:,[0-9]{3})+|[0-9]+)(?:\.[0-9]*)?|\.[0-9]+)";
+    /// <summary>A figure as part of a larger pattern: fraction or mixed number, or decimal; no sign.</summary>
+    public const string Figure =
+        @"(?:(?:(?<whole>[0-9]{1,5})\s+)?(?<part>[0-9]{1,5})\s*/\s*(?<over>[0-9]{1,5})"
+        + @"|(?:[0-9]{1,3}(?:,[0-9]{3})+|[0-9]+)(?:\.[0-9]*)?|\.[0-9]+)";
 
     private static readonly (char Sign, string Words)[] s_signs =
     [
@@ -60,6 +62,6 @@ internal static partial class NumberText
     private static Ratio? Fraction(int whole, int part, int over) =>
         over == 0 || (whole > 0 && part >= over) ? null : Ratio.Of(whole, 1) + Ratio.Of(part, over);
 
-    [GeneratedRegex(@"^(?:(?:(?<whole>[0-9]{1,5})\s+)?(?<part>[0-9]{1,5})\s*/\s*(?<over>[0-9]{1,5})|(?:[0-9]{1,3}(?:,[0-9]{3})+|[0-9]+)(?:\.[0-9]*)?|\.[0-9]+)\z", RegexOptions.CultureInvariant)]
+    [GeneratedRegex("^" + Figure + @"\z", RegexOptions.CultureInvariant)]
     private static partial Regex FigureAlone();
 }

@@ -38,6 +38,6 @@ public static partial class TemperatureText
             : Parsed<Temperature>.Good(Temperature.FromHundredthsFahrenheit((int)rounded));
     }
 
-    [GeneratedRegex(@"^(?<minus>-?)\s*(?<figure>[0-9.,]+)\s*(?:°|deg\.?|degrees)?\s*(?<scale>[fc]?)\.?\z", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^(?<minus>-?)\s*(?<figure>[0-9.,]+)\s*(?:°|º|deg\.?|degrees)?\s*(?<scale>[fc]?)\.?\z", RegexOptions.CultureInvariant)]
     private static partial Regex Reading();
 }

@@ -80,18 +80,22 @@ public static partial class WeightText
     {
         "" => assumed,
         "lb" or "lbs" or "pound" or "pounds" or "#" => WeightUnit.Pound,
-        "oz" or "ounce" or "ounces" => WeightUnit.Ounce,
+        "oz" or "ozs" or "ounce" or "ounces" => WeightUnit.Ounce,
         "kg" or "kgs" or "kilo" or "kilos" or "kilogram" or "kilograms" => WeightUnit.Kilogram,
         "g" or "gram" or "grams" => WeightUnit.Gram,
         _ => null,
     };
 
-    [GeneratedRegex(@"^(?<lb>" + NumberText.Figure + @")\s*(?:lbs?\.?|pounds?|\#)\s*,?\s*(?<oz>" + NumberText.Figure + @")\s*(?<unit>oz\.?|ounces?)?\z", RegexOptions.CultureInvariant)]
+    private const string Pounds = @"\s*(?:lbs?\.?|pounds?|\#)\s*";
+    private const string Ounces = @"\s*(?<unit>ozs?\.?|ounces?)?";
+
+    [GeneratedRegex("^(?<lb>" + NumberText.Figure + ")" + Pounds + @"(?:,|-|&|and)?\s*(?<oz>" + NumberText.Figure + ")" + Ounces + @"\z",
+        RegexOptions.CultureInvariant)]
     private static partial Regex PoundsThenOunces();
 
     [GeneratedRegex(@"^(?<lb>[0-9][0-9,]*)\s*-\s*(?<oz>[0-9]+(?:\.[0-9]*)?|\.[0-9]+)\z", RegexOptions.CultureInvariant)]
     private static partial Regex Dashed();
 
-    [GeneratedRegex(@"^(?<figure>" + NumberText.Figure + @")\s*(?<unit>[a-z]*|\#)\.?\z", RegexOptions.CultureInvariant)]
+    [GeneratedRegex("^(?<figure>" + NumberText.Figure + @")\s*(?<unit>[a-z]*|\#)\.?\z", RegexOptions.CultureInvariant)]
     private static partial Regex OneFigure();
 }

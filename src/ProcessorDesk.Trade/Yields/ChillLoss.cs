@@ -13,8 +13,10 @@ public sealed record ChillLoss(string Id, IReadOnlyList<Species> Species, Propor
     [
         new("chill-beef", [Trade.Species.Beef], Proportion.FromPercent(2m), Proportion.FromPercent(5m), "Mississippi State University P3489", "A"),
         new("chill-hog", [Trade.Species.Hog], Proportion.FromPercent(1m), Proportion.FromPercent(1.5m), "University of Kentucky", "A"),
-        new("chill-deer", [Trade.Species.WhiteTailDeer, Trade.Species.MuleDeer], Proportion.FromPercent(1.35m), Proportion.FromPercent(1.98m), "Fitzhenry 2019 (fallow deer)", "A"),
-        new("chill-goat", [Trade.Species.Goat], Proportion.FromPercent(3m), Proportion.FromPercent(10m), "University of Tennessee (2.2 to 3.5 % where measured)", "A"),
+        new("chill-deer", [Trade.Species.WhiteTailDeer, Trade.Species.MuleDeer], Proportion.FromPercent(1.35m),
+            Proportion.FromPercent(1.98m), "Fitzhenry 2019 (fallow deer)", "A"),
+        new("chill-goat", [Trade.Species.Goat], Proportion.FromPercent(3m), Proportion.FromPercent(10m),
+            "University of Tennessee (2.2 to 3.5 % where measured)", "A"),
     ];
 
     /// <summary>The figure for a species; null where none is published.</summary>

@@ -56,6 +56,7 @@ public sealed record HangingGuidance(
     public Finding? Judge(Temperature reading) =>
         reading <= WarnAbove
             ? null
-            : new Finding("Temperature", $"{reading.Print()} is above {WarnAbove.Print()} for hanging this species. Cool it down or move the carcass, and look again.",
+            : new Finding("Temperature",
+                $"{reading.Print()} is above {WarnAbove.Print()} for hanging this species. Cool it down or move the carcass, and look again.",
                 reading.Print(), "at most " + WarnAbove.Print(), Source);
 }

@@ -24,6 +24,8 @@ public sealed class WeightTextTests
         { "12lb6oz", 12m * MgPerLb + 6m * MgPerOz },
         { "12 lb. 6 oz.", 12m * MgPerLb + 6m * MgPerOz },
         { "12 lb, 6.5 oz", 12m * MgPerLb + 6.5m * MgPerOz },
+        { "12 lb - 6 ozs", 12m * MgPerLb + 6m * MgPerOz },
+        { "12 pounds and 6 ounces", 12m * MgPerLb + 6m * MgPerOz },
         { "12 lb 6", 12m * MgPerLb + 6m * MgPerOz },
         { "12 lb 6 1/2 oz", 12m * MgPerLb + 6.5m * MgPerOz },
         { "12-6", 12m * MgPerLb + 6m * MgPerOz },
