@@ -47,5 +47,5 @@ public static class Forecasting
     private static Weight? Sum(IReadOnlyList<YieldForecast> forecasts, Func<YieldForecast, Weight?> figure) =>
         forecasts.Select(figure).Aggregate((Weight?)Weight.Zero, (sum, next) => sum + next);
 
-    private static int Weakness(string mark) => Array.IndexOf(["A", "B", "C", "M", "none"], mark);
+    private static int Weakness(string mark) => Array.IndexOf(["A", "B", "C", "M", "–"], mark);
 }

@@ -8,7 +8,7 @@ namespace ProcessorDesk.Trade.Yields;
 /// <param name="Longest">Day past which it should not hang; null where nothing is published.</param>
 /// <param name="WarnAbove">Warmest air or meat that passes without a warning.</param>
 /// <param name="Source">Who published it.</param>
-/// <param name="Mark">How the source was read: A, B, C, M, or "none".</param>
+/// <param name="Mark">How the source was read: A, B, C, M, or "–".</param>
 public sealed record HangingGuidance(
     string Id, IReadOnlyList<Species> Species, int? UsualFrom, int? UsualTo, int? Longest, Temperature WarnAbove, string Source, string Mark)
 {
@@ -29,7 +29,7 @@ public sealed record HangingGuidance(
     /// <summary>The guidance for a species; without published days only the general warning temperature holds.</summary>
     public static HangingGuidance For(Species species) =>
         All.FirstOrDefault(guidance => guidance.Species.Contains(species))
-        ?? new HangingGuidance("hanging-none", [species], null, null, null, WarnAnythingAbove, Forecasting.NonePublished, "none");
+        ?? new HangingGuidance("hanging-none", [species], null, null, null, WarnAnythingAbove, Forecasting.NonePublished, "–");
 
     /// <summary>Days hung: none on the day it was hung.</summary>
     public static int DaysHung(DateOnly hungOn, DateOnly today) => Math.Max(0, today.DayNumber - hungOn.DayNumber);

@@ -11,7 +11,7 @@ namespace ProcessorDesk.Trade.Yields;
 /// <param name="Source">Who published it.</param>
 /// <param name="Mark">
 /// A read in an official, university or published text; B read as quoted elsewhere; C secondary, for ranges only; M from
-/// memory; "none" for common practice without a source.
+/// memory; "–" for common practice without a source.
 /// </param>
 public sealed record PublishedRatio(
     string Id, IReadOnlyList<Species> Species, CarcassState From, CarcassState To, string Variant,

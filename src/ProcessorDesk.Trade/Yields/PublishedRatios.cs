@@ -38,7 +38,7 @@ public static class PublishedRatios
         new("deer-hanging-boneless", [WhiteTailDeer], Hanging, Boneless, "", Of(0.58m), default, null, Spread.Between(0.47m, 0.67m), Wyoming, "B"),
         new("muledeer-hanging-boneless", [MuleDeer], Hanging, Boneless, "", Of(0.58m), default, Spread.Between(0.56m, 0.60m),
             Spread.Between(0.47m, 0.67m), Wyoming, "B"),
-        new("deer-quarters-boneless", s_deer, Quarters, Boneless, "", Of(0.85m), default, null, null, Practice, "none"),
+        new("deer-quarters-boneless", s_deer, Quarters, Boneless, "", Of(0.85m), default, null, null, Practice, "–"),
 
         new("elk-dressed-boneless", [Elk], FieldDressed, Boneless, "", Of(0.43m), default, Spread.Around(7m), Spread.Around(21m), MichiganElk, "A"),
         new("elk-dressed-bonein", [Elk], FieldDressed, BoneIn, "", Of(0.57m), Weight.FromPounds(-2.8m), Spread.Around(7m),
@@ -53,7 +53,7 @@ public static class PublishedRatios
         new("beef-live-hanging", [Beef], Live, Hanging, "", Of(0.61m), default, Spread.Between(0.60m, 0.64m),
             Spread.Between(0.55m, 0.70m), Kentucky, "A"),
         new("beef-hanging-takehome", [Beef], Hanging, TakeHome, "", Of(0.705m), default, null, Spread.Between(0.65m, 0.80m), OklahomaBeef, "A"),
-        new("beef-hanging-boneless", [Beef], Hanging, Boneless, "", Of(0.50m), default, null, Spread.Between(0.48m, 0.60m), MichiganBeef, "B"),
+        new("beef-hanging-boneless", [Beef], Hanging, Boneless, "", Of(0.50m), default, null, Spread.Between(0.48m, 0.60m), MichiganBeef, "A"),
         new("hog-live-hanging", [Hog], Live, Hanging, "", Of(0.72m), default, null, Spread.Between(0.68m, 0.77m),
             HogDressing + " (scalded, head on)", "A"),
         new("hog-live-hanging-skinned", [Hog], Live, Hanging, "skinned, head off", Of(0.63m), default, null,

@@ -7,7 +7,7 @@ namespace ProcessorDesk.Trade.Yields;
 /// <param name="ExtremeLow">Low end of the widest published range; null where none is published.</param>
 /// <param name="ExtremeHigh">High end of it.</param>
 /// <param name="Source">Who published the rule.</param>
-/// <param name="Mark">How the source was read: A, B, C, M, or "none".</param>
+/// <param name="Mark">How the source was read: A, B, C, M, or "–".</param>
 public sealed record YieldForecast(
     Weight Typical, Weight? UsualLow, Weight? UsualHigh, Weight? ExtremeLow, Weight? ExtremeHigh, string Source, string Mark)
 {

@@ -48,8 +48,8 @@ public sealed class PublishedRatiosTests
         Assert.All(PublishedRatios.All, ratio =>
         {
             Assert.NotEmpty(ratio.Source);
-            Assert.Contains(ratio.Mark, (string[])["A", "B", "C", "M", "none"]);
-            Assert.Equal(ratio.Mark == "none", ratio.Source == "common practice, no source");
+            Assert.Contains(ratio.Mark, (string[])["A", "B", "C", "M", "–"]);
+            Assert.Equal(ratio.Mark == "–", ratio.Source == "common practice, no source");
         });
     }
 

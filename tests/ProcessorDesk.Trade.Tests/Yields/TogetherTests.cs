@@ -17,7 +17,7 @@ public sealed class TogetherTests
         Assert.Null(both.UsualLow);
         Assert.Null(both.ExtremeHigh);
         Assert.Equal($"{deer.Source}; {quarters.Source}", both.Source);
-        Assert.Equal("none", both.Mark);
+        Assert.Equal("–", both.Mark);
     }
 
     [Fact]
