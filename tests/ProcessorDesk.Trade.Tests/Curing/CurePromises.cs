@@ -73,7 +73,7 @@ public sealed class CurePromises
         var above = Weight.FromMilligrams((long)decimal.Ceiling(
             (mix.MostInDivisions + keying + 1m) * mix.Small.Step * UnitFactors.MilligramsPer(mix.Small.Unit)));
         Assert.False(ComminutedCure.Check(mix.Block, [mix.Of(above)]).Meets);
-        if (mix.MostInDivisions - most < 0.9m)
+        if (mix.MostInDivisions + keying < most + 0.9m)
             Assert.False(ComminutedCure.Check(mix.Block, [mix.Of(mix.Small.FromCount(most + 1))]).Meets);
     }
 
