@@ -796,8 +796,6 @@ namespace ProcessorDesk.Migrations.History
 
                     b.HasIndex("PriceListId");
 
-                    b.HasIndex("TakenAt");
-
                     b.HasIndex("OwnerId", "TakenAt");
 
                     b.HasIndex(new[] { "PromisedFor" }, "IX_Jobs_Open")
@@ -1122,10 +1120,6 @@ namespace ProcessorDesk.Migrations.History
                     b.HasIndex("Name")
                         .IsUnique();
 
-                    b.HasIndex(new[] { "IsPlainGround" }, "IX_Products_PlainGround")
-                        .IsUnique()
-                        .HasFilter("IsPlainGround");
-
                     b.ToTable("Products");
                 });
 
@@ -1369,9 +1363,6 @@ namespace ProcessorDesk.Migrations.History
 
                     b.Property<string>("Note")
                         .HasColumnType("TEXT");
-
-                    b.Property<int?>("Packs")
-                        .HasColumnType("INTEGER");
 
                     b.Property<string>("Scale")
                         .IsRequired()

@@ -69,14 +69,14 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
 
     public override int SaveChanges(bool acceptAllChangesOnSuccess)
     {
-        Versions.Raise(ChangeTracker);
-        return base.SaveChanges(acceptAllChangesOnSuccess);
-    }
+        ChangeTracker.DetectChanges();
+        foreach (var entry in ChangeTracker.Entries<IVersioned>())
+        {
+            if (entry.State == EntityState.Modified)
+                entry.Property(whole => whole.Version).CurrentValue++;
+        }
 
-    public override Task<int> SaveChangesAsync(bool acceptAllChangesOnSuccess, CancellationToken cancellationToken = default)
-    {
-        Versions.Raise(ChangeTracker);
-        return base.SaveChangesAsync(acceptAllChangesOnSuccess, cancellationToken);
+        return base.SaveChanges(acceptAllChangesOnSuccess);
     }
 
     protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder) =>

@@ -13,9 +13,7 @@ public sealed class Share
     {
         Animal = animal;
         Job = job;
-        Numerator = (int)fraction.Numerator;
-        Denominator = (int)fraction.Denominator;
-        Portion = portion;
+        Set(fraction, portion);
     }
 
     public int Id { get; private set; }
@@ -35,4 +33,18 @@ public sealed class Share
     public Portion Portion { get; private set; }
 
     public Ratio Fraction => Ratio.Of(Numerator, Denominator);
+
+    /// <summary>The name of a fraction: the half of an animal is a side, a quarter of it a quarter.</summary>
+    public static Portion PortionOf(Ratio fraction) =>
+        fraction == Ratio.One ? Portion.Whole
+        : fraction == Ratio.Of(1, 2) ? Portion.Side
+        : fraction == Ratio.Of(1, 4) ? Portion.Quarter
+        : Portion.Part;
+
+    internal void Set(Ratio fraction, Portion portion)
+    {
+        Numerator = (int)fraction.Numerator;
+        Denominator = (int)fraction.Denominator;
+        Portion = portion;
+    }
 }

@@ -64,6 +64,9 @@ public static class CutMenu
         ("spine", "Brain and spinal cord not cut"),
     ];
 
+    /// <summary>Cut through the backbone, which may not stay in older cattle: 9 CFR 310.22 (from memory).</summary>
+    public static bool HasBackbone(string cut) => cut == "chop";
+
     public static string GroupName(string code) => Groups.FirstOrDefault(group => group.Code == code)?.Name ?? code;
 
     public static string CutName(string code) => Cuts.GetValueOrDefault(code, code);

@@ -1,4 +1,5 @@
 using ProcessorDesk.Trade;
+using ProcessorDesk.Trade.Grinding;
 
 namespace ProcessorDesk.Records;
 
@@ -143,6 +144,14 @@ public static class Wording
     {
         Pooling.Own => "Own meat only",
         Pooling.Pooled => "May be pooled with others",
+    };
+
+    public static string Of(AskKind kind) => kind switch
+    {
+        AskKind.OwnLean => "Own meat in it",
+        AskKind.Finished => "Finished weight",
+        AskKind.Percent => "Percent of the lean",
+        AskKind.Rest => "The rest",
     };
 
     public static string Of(PackWrap wrap) => wrap switch

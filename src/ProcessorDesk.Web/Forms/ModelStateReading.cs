@@ -15,6 +15,18 @@ public static class ModelStateReading
         return default;
     }
 
+    public static bool HasProblem(this ModelStateDictionary state, string field) => state[field]?.Errors.Count > 0;
+
+    /// <summary>
+    /// Forgets what was sent of the page's input, so that the page shows what a button made of it; the form's key and version
+    /// stay as they were sent.
+    /// </summary>
+    public static void ShowChanged(this ModelStateDictionary state, string prefix = "Input")
+    {
+        foreach (var field in state.Keys.Where(key => key == prefix || key.StartsWith(prefix + ".", StringComparison.Ordinal)).ToList())
+            state.Remove(field);
+    }
+
     /// <summary>A rule's refusals, each on its field; <paramref name="prefix"/> is put before the rule's own field names.</summary>
     public static void Add(this ModelStateDictionary state, IEnumerable<Finding> findings, string prefix = "Input")
     {

@@ -35,16 +35,20 @@
   });
   addEventListener("pageshow", event => { if (event.persisted) document.querySelectorAll("form[data-pressed]").forEach(free); });
 
-  // <form data-live="ADDRESS" data-live-target="#PANEL">: the panel is filled anew while one types.
-  document.querySelectorAll("form[data-live]").forEach(form => {
-    const panel = document.querySelector(form.dataset.liveTarget);
+  // <form data-live="ADDRESS" data-live-target="#PANEL">: the panel is filled anew while one types. A part of a form may have
+  // a panel of its own, which is then the only one that its fields fill.
+  document.querySelectorAll("[data-live]").forEach(part => {
+    const form = part.closest("form");
+    const panel = document.querySelector(part.dataset.liveTarget);
+    if (!panel) return;
+    const mine = event => event.target.closest("[data-live]") === part;
     let timer = 0, latest = 0;
     const refresh = async () => {
-      const mine = ++latest;
+      const turn = ++latest;
       const slow = setTimeout(() => panel.classList.add("working"), 400);
       try {
         const fields = new URLSearchParams(new FormData(form));
-        const address = new URL(form.dataset.live, location.href);
+        const address = new URL(part.dataset.live, location.href);
         const get = form.method === "get";
         if (get) fields.forEach((value, name) => address.searchParams.append(name, value));
         const answer = await fetch(address, {
@@ -52,18 +56,18 @@
         });
         if (!answer.ok) throw new Error(String(answer.status));
         const html = await answer.text();
-        if (mine !== latest) return;
+        if (turn !== latest) return;
         panel.innerHTML = html;
         panel.classList.remove("stale");
       } catch {
-        if (mine === latest) panel.classList.add("stale");
+        if (turn === latest) panel.classList.add("stale");
       } finally {
         clearTimeout(slow);
-        if (mine === latest) panel.classList.remove("working");
+        if (turn === latest) panel.classList.remove("working");
       }
     };
-    form.addEventListener("input", () => { clearTimeout(timer); timer = setTimeout(refresh, 300); });
-    form.addEventListener("change", () => { clearTimeout(timer); timer = setTimeout(refresh, 50); });
+    part.addEventListener("input", event => { if (!mine(event)) return; clearTimeout(timer); timer = setTimeout(refresh, 300); });
+    part.addEventListener("change", event => { if (!mine(event)) return; clearTimeout(timer); timer = setTimeout(refresh, 50); });
   });
 
   // <div class="keypad" data-keypad="FIELD-ID"> with <button type="button" data-key="7">: digits for wet hands.

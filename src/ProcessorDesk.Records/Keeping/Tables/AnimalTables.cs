@@ -12,6 +12,8 @@ internal static class AnimalTables
             animal.HasIndex(a => a.TagKey);
             animal.HasIndex(a => a.HungAt);
             animal.Ignore(a => a.SharesSum);
+            animal.Ignore(a => a.AwaitsResult);
+            animal.Ignore(a => a.IsWhollyShared);
             animal.HasMany(a => a.Holds).WithOne(hold => hold.Animal).HasForeignKey(hold => hold.AnimalId).OnDelete(DeleteBehavior.Restrict);
             animal.HasMany(a => a.Parts).WithOne(part => part.Animal).HasForeignKey(part => part.AnimalId).OnDelete(DeleteBehavior.Restrict);
         });

@@ -1,0 +1,24 @@
+using ProcessorDesk.Trade;
+
+namespace ProcessorDesk.Records;
+
+/// <summary>How an animal is divided among jobs. Its shares and their jobs must have been loaded.</summary>
+public sealed partial class Animal
+{
+    /// <summary>Whether the fractions come to exactly one, as they must before the first knife.</summary>
+    public bool IsWhollyShared => SharesSum == Ratio.One;
+
+    /// <summary>Gives each job its fraction anew, all at once; refused past one, and from the first knife on.</summary>
+    public Finding? Divide(IReadOnlyList<(int JobId, Ratio Fraction)> fractions)
+    {
+        if (_shares.Any(share => share.Job.CutsLocked))
+            return new Finding("", "Cutting has started on this animal, so its shares stay as they are.");
+        var each = _shares.Select(share => (Share: share, Fraction: fractions.Single(one => one.JobId == share.JobId).Fraction)).ToList();
+        var sum = each.Aggregate(Ratio.Zero, (total, one) => total + one.Fraction);
+        if (sum > Ratio.One)
+            return new Finding("", $"The shares come to {sum}. Together they are 1 at most.", sum.ToString(), "1");
+        foreach (var (share, fraction) in each)
+            share.Set(fraction, Share.PortionOf(fraction));
+        return null;
+    }
+}
