@@ -37,6 +37,7 @@ internal static class Shell
         app.UseAuthentication();
         app.UseAuthorization();
         app.MapStaticAssets().Add(endpoint => endpoint.Metadata.Add(new AllowAnonymousAttribute()));
+        app.MapGet("/", () => Results.LocalRedirect("/Today")).AllowAnonymous();
         app.MapRazorPages();
     }
 }

@@ -25,14 +25,14 @@ public abstract class ControlTag : TagHelper
 
     /// <summary>What is wrong with this field, in words; empty where nothing is.</summary>
     protected IReadOnlyList<string> Problems =>
-        [.. ViewContext.ModelState[Name]?.Errors.Select(e => e.ErrorMessage).Where(m => m != "") ?? []];
+        [.. ViewContext.ViewData.ModelState[Name]?.Errors.Select(e => e.ErrorMessage).Where(m => m != "") ?? []];
 
     /// <summary>What was typed, where something was; otherwise what the page proposes.</summary>
     protected IReadOnlyList<string> Values
     {
         get
         {
-            var typed = ViewContext.ModelState[Name];
+            var typed = ViewContext.ViewData.ModelState[Name];
             if (typed?.RawValue is string[] several) return several;
             if (typed?.RawValue is not null) return [typed.AttemptedValue ?? ""];
             return For.Model is System.Collections.IEnumerable list and not string

@@ -31,7 +31,7 @@ public sealed class FormKeyTag : TagHelper
     }
 
     // A form shown again is still the same form: it keeps its key and the version the person saw.
-    private string? Sent(string name) => ViewContext.ModelState[name]?.AttemptedValue is { Length: > 0 } sent ? sent : null;
+    private string? Sent(string name) => ViewContext.ViewData.ModelState[name]?.AttemptedValue is { Length: > 0 } sent ? sent : null;
 
     private static TagBuilder Hidden(string name, string value)
     {

@@ -13,7 +13,7 @@ public sealed class ProblemsTag : TagHelper
 
     public override void Process(TagHelperContext context, TagHelperOutput output)
     {
-        var found = ViewContext.ModelState
+        var found = ViewContext.ViewData.ModelState
             .SelectMany(field => field.Value!.Errors.Select(error => (field.Key, Words: error.ErrorMessage)))
             .Where(problem => problem.Words != "")
             .ToList();
