@@ -33,7 +33,7 @@ public sealed class TemperatureTests
     [Property]
     public void A_celsius_reading_never_helps_the_verdict(Keyed keyed)
     {
-        var celsius = keyed.Count % 100_000 / 777m - 50m;
+        var celsius = keyed.Count % 100_000 / 1000m - 50m;
         var exact = celsius * 9m / 5m + 32m;
 
         var (heat, cold) = (Temperature.FromCelsiusDown(celsius), Temperature.FromCelsiusUp(celsius));
