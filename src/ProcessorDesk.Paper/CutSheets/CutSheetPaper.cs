@@ -4,7 +4,7 @@ namespace ProcessorDesk.Paper;
 
 internal static class CutSheetPaper
 {
-    private const double CodeSide = 92;
+    private const double CodeSide = 86;
 
     private static readonly Lettering Group = new(14, Bold: true);
     private static readonly Lettering Instruction = new(14);
@@ -16,7 +16,7 @@ internal static class CutSheetPaper
         using var canvas = new Canvas("Cut sheet, job " + string.Join(", ", contents.Select(content => content.JobNumber)), PageSize.Letter);
         foreach (var content in contents)
         {
-            var sheet = new Sheet(canvas, 36, $"Cut sheet, job {content.JobNumber}, {content.Owner}, revision {content.Revision}, printed {PrintedDate.Of(content.PrintedAt)}");
+            var sheet = new Sheet(canvas, 30, $"Cut sheet, job {content.JobNumber}, revision {content.Revision}, printed {PrintedDate.Of(content.PrintedAt)}, {content.Owner}");
             Draw(sheet, content);
             sheet.Finish();
         }
@@ -40,10 +40,8 @@ internal static class CutSheetPaper
         }
 
         LugBoxes.Draw(sheet, content.Lugs);
-        if (content.Cautions.Count == 0)
-            return;
-        sheet.Heading("Take care");
-        Marks.Cautions(sheet, content.Cautions);
+        sheet.Space(2);
+        Marks.Cautions(sheet, content.Cautions, 8.5);
     }
 
     private static void Head(Sheet sheet, CutSheet content)
@@ -62,20 +60,20 @@ internal static class CutSheetPaper
             new Fact("Job", content.JobNumber), new Fact("Revision", $"{content.Revision}"),
             new Fact("Promised", content.Promise.Length > 0 ? content.Promise : "no date"), new Fact("Printed", PrintedDate.Of(content.PrintedAt)),
         ];
-        double[] shares = [0.17, 0.13, 0.34, 0.36];
+        double[] shares = [0.16, 0.12, 0.34, 0.38];
         var (x, height) = (sheet.Left, 0.0);
         for (var i = 0; i < facts.Length; i++)
         {
             var width = shares[i] * room - 8;
-            var value = canvas.Fit(facts[i].Value, width, 2, new Lettering(14, Bold: true), 8);
+            var value = canvas.Fit(facts[i].Value, width, 1, new Lettering(13, Bold: true), 8);
             canvas.Text(facts[i].Label, Lettering.Label, x, sheet.Y + Lettering.Label.Ascent);
             height = Math.Max(height, canvas.Lines(canvas.Wrap(facts[i].Value, value, width), value, x, sheet.Y + Lettering.Label.LineHeight));
             x += shares[i] * room;
         }
 
-        sheet.Y = Math.Max(sheet.Y + Lettering.Label.LineHeight + height, top - quiet + CodeSide + 16) + 5;
+        sheet.Y = Math.Max(sheet.Y + Lettering.Label.LineHeight + height, top - quiet + CodeSide + 15) + 4;
         canvas.Fill(new Box(sheet.Left, sheet.Y, sheet.Width, 2.25));
-        sheet.Space(9);
+        sheet.Space(7);
     }
 
     private static void NoPork(Sheet sheet, CutSheet content)

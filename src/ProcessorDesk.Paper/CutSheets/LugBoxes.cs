@@ -6,8 +6,8 @@ namespace ProcessorDesk.Paper;
 internal static class LugBoxes
 {
     private const int Columns = 4;
-    private const double Gap = 8;
-    private const double Height = 50;
+    private const double Gap = 7;
+    private const double Height = 44;
 
     public static void Draw(Sheet sheet, int count)
     {

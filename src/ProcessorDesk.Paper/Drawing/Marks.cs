@@ -43,25 +43,39 @@ internal static class Marks
     public static void Code(Canvas canvas, string code, double x, double y, double side, double textSize)
     {
         QrCode.Draw(canvas, code, x, y, side);
-        var lettering = new Lettering(textSize, Bold: true);
+        // No wider than the symbol without its quiet zone.
+        var lettering = canvas.Fit(code, side * (QrCode.ModulesOfTicketCode - 8) / QrCode.ModulesOfTicketCode, 1, new Lettering(textSize, Bold: true), 6);
         canvas.Text(code, lettering, x + (side - canvas.Measure(code, lettering)) / 2, y + side + lettering.CapHeight + 1);
     }
 
-    /// <summary>Cautions, each with its heading and source.</summary>
-    public static void Cautions(Sheet sheet, IReadOnlyList<Caution> cautions, double size = 10)
+    /// <summary>Cautions two by two, each with a bar at its left, its heading and its source.</summary>
+    public static void Cautions(Sheet sheet, IReadOnlyList<Caution> cautions, double size)
     {
-        foreach (var caution in cautions)
+        foreach (var pair in cautions.Chunk(2))
         {
-            sheet.Need(3 * size * 1.36);
-            var top = sheet.Y;
-            var page = sheet.Canvas.PageCount;
-            sheet.Paragraph(caution.Heading, new Lettering(size + 1, Bold: true), 12);
-            sheet.Paragraph(caution.Text, new Lettering(size), 12);
-            if (caution.Source.Length > 0)
-                sheet.Paragraph("Source: " + caution.Source, Lettering.Label, 12);
-            if (page == sheet.Canvas.PageCount)
-                sheet.Canvas.Fill(new Box(sheet.Left, top + 2, 4, sheet.Y - top - 2));
-            sheet.Space(6);
+            var height = pair.Max(caution => Caution(sheet.Canvas, caution, 0, 0, (sheet.Width - 24) / 2, size, draw: false));
+            sheet.SideBySide(height, [.. pair.Select(caution => (0.5, (Action)(() =>
+                sheet.Y += Caution(sheet.Canvas, caution, sheet.Left, sheet.Y, sheet.Width, size))))]);
+            sheet.Space(7);
         }
+    }
+
+    private static double Caution(Canvas canvas, Caution caution, double x, double y, double width, double size, bool draw = true)
+    {
+        (string Text, Lettering Lettering)[] parts =
+        [
+            (caution.Heading, new Lettering(size + 1, Bold: true)), (caution.Text, new Lettering(size)),
+            (caution.Source.Length > 0 ? "Source: " + caution.Source : "", new Lettering(7.5, Grey: 0.3)),
+        ];
+        var height = 0.0;
+        foreach (var (text, lettering) in parts.Where(part => part.Text.Length > 0))
+        {
+            var lines = canvas.Wrap(text, lettering, width - 12);
+            height += draw ? canvas.Lines(lines, lettering, x + 12, y + height) : lines.Count * lettering.LineHeight;
+        }
+
+        if (draw)
+            canvas.Fill(new Box(x, y + 2, 4, height - 2));
+        return height;
     }
 }

@@ -6,6 +6,7 @@ internal sealed class Sheet
     private readonly double _margin;
     private readonly string _running;
     private readonly int _firstPage;
+    private (double X, double Width)? _column;
 
     /// <param name="canvas">Where to draw; a sheet starts on a page of its own.</param>
     /// <param name="margin">On all four sides; the foot line stands at its lower edge.</param>
@@ -21,16 +22,16 @@ internal sealed class Sheet
     /// <summary>The cursor, in points from the top of the page.</summary>
     public double Y { get; set; }
 
-    public double Left => _margin;
+    public double Left => _column?.X ?? _margin;
 
-    public double Right => Canvas.Size.Width - _margin;
+    public double Width => _column?.Width ?? Canvas.Size.Width - 2 * _margin;
 
-    public double Width => Right - Left;
+    public double Right => Left + Width;
 
     private double Top => _margin + (Canvas.PageCount - _firstPage > 1 ? 26 : 0);
 
     /// <summary>Where content ends; the foot line stands below.</summary>
-    public double Bottom => Canvas.Size.Height - _margin - 16;
+    public double Bottom => Canvas.Size.Height - _margin - 14;
 
     /// <summary>The tallest thing a further page can hold.</summary>
     public double PageHeight => Bottom - _margin - 26;
@@ -44,7 +45,37 @@ internal sealed class Sheet
         return true;
     }
 
+    /// <summary>Goes to a new page even where there is room.</summary>
+    public void NewPage()
+    {
+        Canvas.NewPage();
+        Y = Top;
+        if (Canvas.PageCount - _firstPage == 1)
+            return;
+        const string continued = ", continued";
+        var running = Canvas.Shorten(_running, Lettering.Small, Width - Canvas.Measure(continued, Lettering.Small));
+        Canvas.Text(running + continued, Lettering.Small, Left, _margin + 10);
+        Canvas.Line(Left, _margin + 16, Right, _margin + 16);
+    }
+
     public void Space(double height) => Y += height;
+
+    /// <summary>Draws side by side, by shares of the width, what together is no higher than the height; the cursor ends below the highest.</summary>
+    public void SideBySide(double height, params (double Share, Action Draw)[] columns)
+    {
+        const double gap = 24;
+        Need(height);
+        var (top, bottom, left) = (Y, Y, Left);
+        var room = Width - gap * (columns.Length - 1);
+        foreach (var (share, draw) in columns)
+        {
+            _column = (left, room * share);
+            draw();
+            (bottom, left, Y) = (Math.Max(bottom, Y), left + room * share + gap, top);
+        }
+
+        (_column, Y) = (null, bottom);
+    }
 
     /// <summary>Wrapped text over the width; it may go on on the next page.</summary>
     public void Paragraph(string text, Lettering lettering, double indent = 0, double? width = null)
@@ -62,7 +93,7 @@ internal sealed class Sheet
     {
         var lettering = new Lettering(12, Bold: true);
         Need(lettering.LineHeight + 16 + follows);
-        Space(12);
+        Space(9);
         Canvas.Text(text, lettering, Left, Y + lettering.Ascent);
         Y += lettering.LineHeight + 1;
         Canvas.Line(Left, Y, Right, Y, 1.25);
@@ -119,18 +150,9 @@ internal sealed class Sheet
             var baseline = Canvas.Size.Height - _margin;
             var number = $"Page {page - _firstPage + 1} of {count}";
             var room = Width - Canvas.Measure(number, Lettering.Label) - 12;
-            Canvas.Text(Canvas.Shorten(_running, Lettering.Label, room), Lettering.Label, Left, baseline);
+            if (page == _firstPage)
+                Canvas.Text(Canvas.Shorten(_running, Lettering.Label, room), Lettering.Label, Left, baseline);
             Canvas.TextEndingAt(number, Lettering.Label, Right, baseline);
         }
-    }
-
-    private void NewPage()
-    {
-        Canvas.NewPage();
-        Y = Top;
-        if (Canvas.PageCount - _firstPage == 1)
-            return;
-        Canvas.Text(Canvas.Shorten(_running + ", continued", Lettering.Small, Width), Lettering.Small, Left, _margin + 10);
-        Canvas.Line(Left, _margin + 16, Right, _margin + 16);
     }
 }

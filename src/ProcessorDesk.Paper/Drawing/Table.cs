@@ -10,7 +10,7 @@ internal sealed record Column(string Head, double Share, bool Figures = false, L
 internal static class Table
 {
     private const double Gap = 10;
-    private const double Padding = 3;
+    private const double Padding = 2.5;
 
     public static void Draw(Sheet sheet, IReadOnlyList<Column> columns, IReadOnlyList<IReadOnlyList<string>> rows, bool lastStrong = false)
     {

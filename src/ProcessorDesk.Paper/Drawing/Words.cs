@@ -53,16 +53,20 @@ internal static class Words
     {
         var line = new StringBuilder();
         foreach (var word in paragraph.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            var broken = false;
             foreach (var piece in canvas.Pieces(word, lettering, width))
             {
-                if (line.Length > 0 && canvas.Measure($"{line} {piece}", lettering) > width)
+                if (line.Length > 0 && (broken || canvas.Measure($"{line} {piece}", lettering) > width))
                 {
                     lines.Add(line.ToString());
                     line.Clear();
                 }
 
                 line.Append(line.Length > 0 ? " " : "").Append(piece);
+                broken = true;
             }
+        }
 
         lines.Add(line.ToString());
     }
@@ -74,8 +78,10 @@ internal static class Words
         {
             if (piece.Length > 0 && canvas.Measure(piece + rune, lettering) > width)
             {
-                yield return piece;
-                piece = "";
+                var hyphen = piece.LastIndexOf('-') + 1;
+                var end = hyphen > 1 ? hyphen : piece.Length;
+                yield return piece[..end];
+                piece = piece[end..];
             }
 
             piece += rune;

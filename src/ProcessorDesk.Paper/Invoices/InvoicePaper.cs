@@ -13,7 +13,7 @@ internal static class InvoicePaper
         using var canvas = new Canvas(string.Join(", ", invoices.Select(Title)), PageSize.Letter);
         foreach (var invoice in invoices)
         {
-            var sheet = new Sheet(canvas, 48, $"{Title(invoice)}, {PrintedDate.Of(invoice.Date)}, {invoice.Owner}");
+            var sheet = new Sheet(canvas, 48, $"{Title(invoice)}, {PrintedDate.Of(invoice.Date)}, job {invoice.JobNumber}, {invoice.Owner}");
             Draw(sheet, invoice);
             sheet.Finish();
         }
@@ -87,12 +87,17 @@ internal static class InvoicePaper
 
     private static void Yield(Sheet sheet, YieldAccount account)
     {
-        sheet.Heading("Yield statement", 60);
+        sheet.NewPage();
+        sheet.Space(8);
+        sheet.Paragraph("Yield statement", new Lettering(22, Bold: true));
+        sheet.Space(10);
         List<IReadOnlyList<string>> rows = [.. account.Animals.Select(Cells)];
         if (account.Together is not null)
             rows.Add(Cells(account.Together));
+        // Many stages need the width for their figures.
+        var (set, names) = account.Stages.Count > 4 ? (new Lettering(8), 24) : (Lettering.Body, 40);
         Table.Draw(sheet,
-            [new Column("", 40), .. account.Stages.Select(stage => new Column(stage, 60.0 / account.Stages.Count, Figures: true))],
+            [new Column("", names, Lettering: set), .. account.Stages.Select(stage => new Column(stage, (100.0 - names) / account.Stages.Count, Figures: true, Lettering: set))],
             rows, lastStrong: account.Together is not null);
         sheet.Space(6);
         if (account.Expected is { } expected)

@@ -6,6 +6,8 @@ internal static class PickupSummaryPaper
 {
     private const double CodeSide = 84;
 
+    private static readonly Lettering Home = new(11);
+
     public static byte[] Draw(IReadOnlyList<PickupSummary> summaries)
     {
         if (summaries.Count == 0)
@@ -33,14 +35,13 @@ internal static class PickupSummaryPaper
             [.. summary.Items.Select(IReadOnlyList<string> (item) => [item.What, item.Count, item.Weight])]);
         StillToCome(sheet, summary);
         NotForSale(sheet);
-        Keeping(sheet, summary);
-        if (summary.Cautions.Count > 0)
-        {
-            sheet.Heading("Take care");
-            Marks.Cautions(sheet, summary.Cautions, 9.5);
-        }
-
         Signature(sheet, summary);
+        sheet.NewPage();
+        Keeping(sheet, summary);
+        if (summary.Cautions.Count == 0)
+            return;
+        sheet.Heading("Take care", 70);
+        Marks.Cautions(sheet, summary.Cautions, 10);
     }
 
     private static void StillToCome(Sheet sheet, PickupSummary summary)
@@ -69,17 +70,19 @@ internal static class PickupSummaryPaper
 
     private static void Keeping(Sheet sheet, PickupSummary summary)
     {
-        sheet.Heading("Keeping", 90);
+        sheet.Heading("Keeping it", 90);
         Table.Draw(sheet,
-            [new Column("", 40), new Column("Freezer, 0 °F", 25, Figures: true), new Column("Refrigerator, 40 °F", 25, Figures: true)],
+            [new Column("", 40, Lettering: Home), new Column("Freezer, 0 °F", 25, Figures: true, Lettering: Home), new Column("Refrigerator, 40 °F", 25, Figures: true, Lettering: Home)],
             [.. HomeKeeping.Storage.Select(IReadOnlyList<string> (row) => [row.What, row.Frozen, row.Chilled])]);
+        sheet.Space(3);
         sheet.Paragraph("Source: " + HomeKeeping.StorageSource, Lettering.Label);
-        sheet.Heading("Cooking: the middle must reach", 60);
+        sheet.Heading("Cooking it: the middle must reach", 60);
         if (summary.IsGame)
-            sheet.Paragraph("Yours is game: cook all of it to 160 °F.", Lettering.Strong);
+            sheet.Paragraph("Yours is game: all of it to 160 °F.", new Lettering(14, Bold: true));
         Table.Draw(sheet,
-            [new Column("", 55), new Column("", 45, Lettering: Lettering.Strong, Figures: true)],
+            [new Column("", 55, Lettering: Home), new Column("", 45, Lettering: Home with { Bold = true }, Figures: true)],
             [.. HomeKeeping.Cooking.Select(IReadOnlyList<string> (row) => [row.Label, row.Value])]);
+        sheet.Space(3);
         sheet.Paragraph("Source: " + HomeKeeping.CookingSource, Lettering.Label);
     }
 

@@ -33,15 +33,16 @@ public sealed record CarcassTicket(
     public static byte[] Draw(IReadOnlyList<CarcassTicket> tickets) =>
         TicketFrame.Draw("Carcass ticket " + string.Join(", ", tickets.Select(ticket => ticket.Code)), tickets, Draw);
 
-    private static void Draw(TicketFrame frame, CarcassTicket ticket)
+    private static void Draw(Canvas canvas, CarcassTicket ticket)
     {
-        frame.Value("Owner", ticket.Owner, 24, 12, 2);
-        frame.Value("Tag", ticket.TagId, 24, 11, 1);
-        frame.Rule();
-        frame.Value("", ticket.Sex.Length > 0 ? $"{ticket.Species}, {ticket.Sex}" : ticket.Species, 15, 10, 2);
-        frame.Pair(new Fact(ticket.ArrivalState, ticket.ArrivalWeight), new Fact("Came in", PrintedDate.Of(ticket.DateIn)), 19, 9);
-        frame.Rule();
-        frame.Holds(ticket.Holds);
-        frame.Foot(ticket.Code, [new Fact("Job", ticket.JobNumber), new Fact("", ticket.Position), new Fact("", ticket.ShopName)]);
+        TicketFrame.Fill(canvas, ticket.ShopName, ticket.Holds,
+        [
+            new TicketBlock("Owner", ticket.Owner, 32, 11, 2),
+            new TicketBlock("Tag", ticket.TagId, 26, 11, Ruled: true),
+            new TicketBlock("", ticket.Sex.Length > 0 ? $"{ticket.Species}, {ticket.Sex}" : ticket.Species, 17, 10),
+            new TicketBlock("", ticket.Position, 13, 9),
+            new TicketBlock(ticket.ArrivalState, ticket.ArrivalWeight, 44, 14),
+        ]);
+        TicketFrame.Foot(canvas, ticket.Code, ticket.JobNumber, "Came in", ticket.DateIn);
     }
 }

@@ -4,7 +4,7 @@ namespace ProcessorDesk.Paper;
 
 internal static class ClaimTicketPaper
 {
-    private const double CodeSide = 84;
+    private const double CodeSide = 72;
 
     private static readonly Lettering Plain = new(9);
 
@@ -15,7 +15,7 @@ internal static class ClaimTicketPaper
         using var canvas = new Canvas("Claim ticket, job " + string.Join(", ", tickets.Select(ticket => ticket.JobNumber)), PageSize.HalfLetter);
         foreach (var ticket in tickets)
         {
-            var sheet = new Sheet(canvas, 26, $"Claim ticket, job {ticket.JobNumber}, {ticket.Owner}");
+            var sheet = new Sheet(canvas, 25, $"Claim ticket, job {ticket.JobNumber}, {ticket.Owner}");
             Draw(sheet, ticket);
             sheet.Finish();
         }
@@ -30,7 +30,7 @@ internal static class ClaimTicketPaper
         Marks.Holds(sheet, ticket.Holds, 11);
         sheet.Heading("What you left");
         Table.Draw(sheet,
-            [new Column("", 42, Lettering: Lettering.Strong), new Column("Tag", 27), new Column("Came as", 25), new Column("Weight", 22, Figures: true)],
+            [new Column("", 44, Lettering: Plain with { Bold = true }), new Column("Tag", 29, Lettering: Plain), new Column("Came as", 24, Lettering: Plain), new Column("Weight", 21, Figures: true, Lettering: Plain)],
             [.. ticket.Left.Select(IReadOnlyList<string> (item) => [item.What, item.Tag, item.State, item.Weight])]);
         if (ticket.GiveBack.Count > 0)
         {
@@ -39,7 +39,7 @@ internal static class ClaimTicketPaper
         }
 
         Order(sheet, ticket);
-        sheet.Heading("Picking up");
+        sheet.Heading("Picking up", 26);
         sheet.Paragraph(ticket.HowToPickUp, Plain);
         Terms(sheet, ticket);
     }
@@ -70,7 +70,7 @@ internal static class ClaimTicketPaper
     {
         if (ticket.Terms.Count == 0)
             return;
-        sheet.Heading("Terms");
+        sheet.Heading("Terms", 24);
         foreach (var term in ticket.Terms)
         {
             sheet.Paragraph(term, new Lettering(8.5));

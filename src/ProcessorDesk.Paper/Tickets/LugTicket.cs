@@ -27,13 +27,15 @@ public sealed record LugTicket(
     public static byte[] Draw(IReadOnlyList<LugTicket> tickets) =>
         TicketFrame.Draw("Lug ticket " + string.Join(", ", tickets.Select(ticket => ticket.Code)), tickets, Draw);
 
-    private static void Draw(TicketFrame frame, LugTicket ticket)
+    private static void Draw(Canvas canvas, LugTicket ticket)
     {
-        frame.Value("Lug", ticket.LugNumber, 96, 30);
-        frame.Rule();
-        frame.Value("Owner", ticket.Owner, 22, 12, 2);
-        frame.Value(ticket.Tags.Count == 1 ? "Tag" : "Tags", string.Join(" · ", ticket.Tags), 17, 9, 3);
-        frame.Holds(ticket.Holds);
-        frame.Foot(ticket.Code, [new Fact("Job", ticket.JobNumber), new Fact(PrintedDate.Of(ticket.Opened), ticket.Contents), new Fact("", ticket.ShopName)]);
+        TicketFrame.Fill(canvas, ticket.ShopName, ticket.Holds,
+        [
+            new TicketBlock("Lug", ticket.LugNumber, 120, 30),
+            new TicketBlock("", ticket.Contents, 17, 9, Ruled: true),
+            new TicketBlock("Owner", ticket.Owner, 28, 11, 2),
+            new TicketBlock(ticket.Tags.Count == 1 ? "Tag" : "Tags", string.Join(", ", ticket.Tags), 22, 8, 3),
+        ]);
+        TicketFrame.Foot(canvas, ticket.Code, ticket.JobNumber, "Opened", ticket.Opened);
     }
 }

@@ -29,14 +29,16 @@ public sealed record PartTicket(
     public static byte[] Draw(IReadOnlyList<PartTicket> tickets) =>
         TicketFrame.Draw("Part ticket " + string.Join(", ", tickets.Select(ticket => ticket.Code)), tickets, Draw);
 
-    private static void Draw(TicketFrame frame, PartTicket ticket)
+    private static void Draw(Canvas canvas, PartTicket ticket)
     {
-        frame.Value("Part", ticket.Part, 40, 16, 2);
-        frame.Value("", ticket.Instruction, 14, 9, 2);
-        frame.Rule();
-        frame.Value("Owner", ticket.Owner, 22, 12, 2);
-        frame.Value("Tag", ticket.TagId, 22, 11);
-        frame.Holds(ticket.Holds);
-        frame.Foot(ticket.Code, [new Fact("Job", ticket.JobNumber), new Fact(PrintedDate.Of(ticket.DateIn), ticket.Species), new Fact("", ticket.ShopName)]);
+        TicketFrame.Fill(canvas, ticket.ShopName, ticket.Holds,
+        [
+            new TicketBlock("Part", ticket.Part, 44, 12, 2),
+            new TicketBlock("", ticket.Instruction, 15, 9, 2, Ruled: true),
+            new TicketBlock("Owner", ticket.Owner, 28, 11, 2),
+            new TicketBlock("Tag", ticket.TagId, 24, 11),
+            new TicketBlock("", ticket.Species, 15, 9),
+        ]);
+        TicketFrame.Foot(canvas, ticket.Code, ticket.JobNumber, "Came in", ticket.DateIn);
     }
 }

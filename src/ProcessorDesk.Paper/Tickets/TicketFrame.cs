@@ -2,25 +2,21 @@ using ProcessorDesk.Paper.Drawing;
 
 namespace ProcessorDesk.Paper;
 
-/// <summary>What the 4 × 6 in tickets share: NOT FOR SALE up the left side, the code at the foot, one page a ticket.</summary>
-internal sealed class TicketFrame
+/// <summary>The plan of the 4 × 6 in tickets: NOT FOR SALE up the left side, holds first, facts as large as fits, the code at the foot.</summary>
+internal static class TicketFrame
 {
     private const double Margin = 14;
     private const double Strip = 58;
+    private const double Tight = 0.3;
     private const double Left = Margin + Strip + 12;
 
-    // 1.25 mm a module, 10 dots of a 203 dpi label printer.
+    // 1.25 mm a module: ten dots of a 203 dpi label printer.
     private const double CodeSide = QrCode.ModulesOfTicketCode * 1.25 / 25.4 * 72;
 
-    private TicketFrame(Canvas canvas) => Canvas = canvas;
+    private static readonly double Width = PageSize.Ticket.Width - Margin - Left;
+    private static readonly double FootTop = PageSize.Ticket.Height - Margin - CodeSide + 6;
 
-    public Canvas Canvas { get; }
-
-    public double Width => Canvas.Size.Width - Margin - Left;
-
-    public double Y { get; set; } = Margin;
-
-    public static byte[] Draw<T>(string title, IReadOnlyList<T> tickets, Action<TicketFrame, T> draw)
+    public static byte[] Draw<T>(string title, IReadOnlyList<T> tickets, Action<Canvas, T> draw)
     {
         if (tickets.Count == 0)
             throw new ArgumentException("There is no ticket to print.", nameof(tickets));
@@ -28,102 +24,122 @@ internal sealed class TicketFrame
         foreach (var ticket in tickets)
         {
             canvas.NewPage();
-            var frame = new TicketFrame(canvas);
-            frame.NotForSale();
-            draw(frame, ticket);
+            NotForSale(canvas);
+            draw(canvas, ticket);
         }
 
         return canvas.Save();
     }
 
-    /// <summary>A label and a value that takes at most so many lines, as large as fits.</summary>
-    public void Value(string label, string value, double largest, double smallest, int lines = 1)
+    /// <summary>Everything beside the strip.</summary>
+    public static void Fill(Canvas canvas, string shopName, IReadOnlyList<HoldNotice> holds, IReadOnlyList<TicketBlock> blocks)
     {
-        if (value.Length == 0)
-            return;
-        if (label.Length > 0)
+        canvas.Text(canvas.Shorten(shopName, Lettering.Label, Width), Lettering.Label, Left, Margin + Lettering.Label.Ascent);
+        var top = Margin + Lettering.Label.LineHeight + 3;
+        var given = blocks.Where(block => block.Value.Length > 0).ToList();
+        var (holdHeight, scale) = Plan(canvas, holds, given, top);
+        Holds(canvas, holds, top, holdHeight);
+        top += Holds(canvas, holds, top, holdHeight, draw: false);
+        foreach (var block in given)
+            top += Block(canvas, block, scale, top);
+    }
+
+    /// <summary>The code, in a symbol and in text, the job number and a day.</summary>
+    public static void Foot(Canvas canvas, string code, string jobNumber, string dayLabel, DateOnly day)
+    {
+        const double x = Left - 6, right = x + CodeSide + 2;
+        QrCode.Draw(canvas, code, x, FootTop, CodeSide);
+        var room = canvas.Size.Width - Margin - right;
+        var y = FootTop + 8;
+        foreach (var (label, value, largest) in new[] { ("", code, 24.0), ("Job", jobNumber, 20), (dayLabel, PrintedDate.Of(day), 10.5) })
         {
-            Canvas.Text(label, Lettering.Label, Left, Y + Lettering.Label.Ascent);
-            Y += Lettering.Label.LineHeight;
-        }
-
-        Y += Large(value, Left, Width, largest, smallest, lines) + 4;
-    }
-
-    /// <summary>Two facts side by side.</summary>
-    public void Pair(Fact first, Fact second, double largest, double smallest)
-    {
-        var half = (Width - 10) / 2;
-        Canvas.Text(first.Label, Lettering.Label, Left, Y + Lettering.Label.Ascent);
-        Canvas.Text(second.Label, Lettering.Label, Left + half + 10, Y + Lettering.Label.Ascent);
-        Y += Lettering.Label.LineHeight;
-        Y += Math.Max(
-            Large(first.Value, Left, half, largest, smallest, 2),
-            Large(second.Value, Left + half + 10, half, largest, smallest, 2)) + 4;
-    }
-
-    public void Rule()
-    {
-        Canvas.Line(Left, Y + 1, Left + Width, Y + 1);
-        Y += 6;
-    }
-
-    /// <summary>Holds in the room above the code; what does not fit is counted, never dropped in silence.</summary>
-    public void Holds(IReadOnlyList<HoldNotice> holds)
-    {
-        for (var i = 0; i < holds.Count; i++)
-        {
-            var height = Marks.Hold(Canvas, holds[i], Left, Y, Width, 11, draw: false);
-            var room = FootTop - Y - (i < holds.Count - 1 ? 14 : 0);
-            if (height > room)
+            if (label.Length > 0)
             {
-                var more = i == 0 ? $"HOLD: {holds[0].Reason}" : $"and {holds.Count - i} more on hold: see the job";
-                Canvas.Text(Canvas.Shorten(more, Lettering.Strong, Width), Lettering.Strong, Left, Y + Lettering.Strong.Ascent);
-                return;
+                canvas.Text(label, Lettering.Label, right, y + Lettering.Label.Ascent);
+                y += Lettering.Label.LineHeight;
             }
 
-            Y += Marks.Hold(Canvas, holds[i], Left, Y, Width, 11) + 4;
+            var lettering = canvas.Fit(value, room, 1, new Lettering(largest, Bold: true), 7);
+            canvas.Text(canvas.Shorten(value, lettering, room), lettering, right, y + lettering.Ascent);
+            y += lettering.LineHeight + 3;
         }
     }
 
-    /// <summary>The code at the foot, and beside it what else must be found by hand.</summary>
-    public void Foot(string code, IReadOnlyList<Fact> beside)
+    /// <summary>Holds get nearly half of the room, less where the facts need it; the facts are as large as what is left allows.</summary>
+    private static (double HoldRoom, double Scale) Plan(Canvas canvas, IReadOnlyList<HoldNotice> holds, IReadOnlyList<TicketBlock> blocks, double top)
     {
-        var x = Left - 6;
-        QrCode.Draw(Canvas, code, x, FootTop, CodeSide);
-        var (right, room) = (x + CodeSide + 2, Canvas.Size.Width - Margin - x - CodeSide - 2);
-        var y = FootTop + 8;
-        var lettering = Canvas.Fit(code, room, 1, new Lettering(24, Bold: true), 9);
-        Canvas.Text(code, lettering, right, y + lettering.Ascent);
-        y += lettering.LineHeight + 4;
-        foreach (var fact in beside.Where(fact => fact.Value.Length > 0))
+        double[] shares = holds.Count == 0 ? [0] : [0.45, 0.36, 0.28];
+        foreach (var holdRoom in shares.Select(share => share * (FootTop - top)))
         {
-            Canvas.Text(fact.Label, Lettering.Label, right, y + Lettering.Label.Ascent);
-            y += fact.Label.Length > 0 ? Lettering.Label.LineHeight : 0;
-            var value = Canvas.Fit(fact.Value, room, 1, new Lettering(11, Bold: true), 8);
-            Canvas.Text(Canvas.Shorten(fact.Value, value, room), value, right, y + value.Ascent);
-            y += value.LineHeight + 2;
+            var room = FootTop - top - Holds(canvas, holds, top, holdRoom, draw: false);
+            for (var scale = 1.0; scale > Tight; scale -= 0.05)
+                if (blocks.Sum(block => Block(canvas, block, scale, top, draw: false)) <= room)
+                    return (holdRoom, scale);
         }
+
+        return (shares[^1] * (FootTop - top), Tight);
     }
 
-    private double FootTop => Canvas.Size.Height - Margin - CodeSide + 6;
-
-    private double Large(string value, double x, double width, double largest, double smallest, int lines)
+    private static double Block(Canvas canvas, TicketBlock block, double scale, double top, bool draw = true)
     {
-        var lettering = Canvas.Fit(value, width, lines, new Lettering(largest, Bold: true), smallest);
-        var wrapped = Canvas.Wrap(value, lettering, width);
+        var largest = new Lettering(Math.Max(block.Smallest, block.Largest * scale), Bold: true);
+        var lines = block.Lines;
+        var lettering = canvas.Fit(block.Value, Width, lines, largest, Math.Clamp(16, block.Smallest, largest.Size));
+        if (canvas.Wrap(block.Value, lettering, Width).Count > lines && scale > Tight)
+            lettering = canvas.Fit(block.Value, Width, ++lines, lettering, block.Smallest);
+        else if (scale <= Tight)
+            lettering = lettering with { Size = block.Smallest };
+        var wrapped = canvas.Wrap(block.Value, lettering, Width);
         if (wrapped.Count > lines)
-            wrapped = [.. wrapped.Take(lines - 1), Canvas.Shorten(string.Join(' ', wrapped.Skip(lines - 1)), lettering, width)];
-        return Canvas.Lines(wrapped, lettering, x, Y);
+            wrapped = [.. wrapped.Take(lines - 1), canvas.Shorten(string.Join(' ', wrapped.Skip(lines - 1)), lettering, Width)];
+
+        var label = block.Label.Length > 0 ? Lettering.Label.LineHeight : 0;
+        var height = label + wrapped.Count * lettering.LineHeight + (block.Ruled ? 9 : 4);
+        if (!draw)
+            return height;
+        canvas.Text(canvas.Shorten(block.Label, Lettering.Label, Width), Lettering.Label, Left, top + Lettering.Label.Ascent);
+        canvas.Lines(wrapped, lettering, Left, top + label);
+        if (block.Ruled)
+            canvas.Line(Left, top + height - 4, Left + Width, top + height - 4);
+        return height;
     }
 
-    private void NotForSale()
+    /// <summary>Holds as large as the room allows; what does not fit is counted, never dropped in silence.</summary>
+    private static double Holds(Canvas canvas, IReadOnlyList<HoldNotice> holds, double top, double room, bool draw = true)
     {
-        var height = Canvas.Size.Height - 2 * Margin;
-        var lettering = Canvas.Fit(Marks.NotForSale, height, 1, new Lettering(60, Bold: true), Lettering.OfCapHeight(Marks.LeastCapHeight).Size);
-        var length = Canvas.Measure(Marks.NotForSale, lettering);
+        const double largest = 15, smallest = 9.5, gap = 5;
+        double Height(HoldNotice hold, double size) => Marks.Hold(canvas, hold, Left, top, Width, size, draw: false) + gap;
+        var size = largest;
+        while (size > smallest && holds.Sum(hold => Height(hold, size)) > room)
+            size -= 0.5;
+        var y = top;
+        for (var i = 0; i < holds.Count; i++)
+        {
+            var hold = holds[i];
+            // The first always stands in its box, in its reason alone where its words are too many.
+            if (i == 0 && Height(hold, size) > room - gap - Lettering.Strong.LineHeight)
+                hold = new HoldNotice(canvas.Shorten(hold.Reason, Lettering.Strong, Width - 90), "See the job.");
+            var after = i == holds.Count - 1 ? 0 : Lettering.Strong.LineHeight;
+            if (i > 0 && y - top + Height(hold, size) + after > room)
+            {
+                if (draw)
+                    canvas.Text($"and {holds.Count - i} more on hold: see the job", Lettering.Strong, Left, y + Lettering.Strong.Ascent);
+                return y - top + Lettering.Strong.LineHeight + gap;
+            }
+
+            y += Marks.Hold(canvas, hold, Left, y, Width, size, draw) + gap;
+        }
+
+        return y - top;
+    }
+
+    private static void NotForSale(Canvas canvas)
+    {
+        var height = canvas.Size.Height - 2 * Margin;
+        var lettering = canvas.Fit(Marks.NotForSale, height, 1, new Lettering(60, Bold: true), Lettering.OfCapHeight(Marks.LeastCapHeight).Size);
+        var length = canvas.Measure(Marks.NotForSale, lettering);
         var baseline = Margin + (Strip + lettering.CapHeight) / 2;
-        Canvas.TextUpwards(Marks.NotForSale, lettering, baseline, Canvas.Size.Height - Margin - (height - length) / 2);
-        Canvas.Line(Margin + Strip, Margin, Margin + Strip, Canvas.Size.Height - Margin, 2);
+        canvas.TextUpwards(Marks.NotForSale, lettering, baseline, canvas.Size.Height - Margin - (height - length) / 2);
+        canvas.Line(Margin + Strip, Margin, Margin + Strip, canvas.Size.Height - Margin, 2);
     }
 }

@@ -54,7 +54,7 @@ internal static class InvoiceSamples
         Lines = [.. Enumerable.Range(1, 40).Select(i => new InvoiceLine($"Line {i}: jalapeño and cheese snack stick, mild, in the small casing, vacuum packed", "1,240.00 lb", "$14.25 / lb", "$17,670.00", "T"))],
         Totals = [new Fact("Subtotal", "$706,800.00"), new Fact("State and county sales tax together 6.25 % on all lines marked T", "$44,175.00")],
         Total = "$750,975.00",
-        Payments = [.. Enumerable.Range(1, 6).Select(i => new Fact($"Payment {i}, Fri 27 Nov 2026, cheque handed over by the owner's brother", "-$50.00"))],
+        Payments = [.. Enumerable.Range(1, 6).Select(i => new Fact($"Payment {i}, Fri 27 Nov 2026, check handed over by the owner's brother", "-$50.00"))],
         Balance = "$750,675.00",
         Note = Many("Payment is due at pickup unless we agreed otherwise in writing.", 4),
         Yield = Yield with

@@ -18,7 +18,7 @@ internal static class Samples
 
     public static readonly ShopHeader LongShop = new(
         "Cold Fork Custom Meats, Smokehouse and Family Provisioners of Alder Bend",
-        ["118 Quarry Road, the brick building behind the feed store, second gate on the left", "Alder Bend", "Telephone 555-0142, after hours 555-0143", "Licence 00-417-CX"]);
+        ["118 Quarry Road, the brick building behind the feed store, second gate on the left", "Alder Bend", "Telephone 555-0142, after hours 555-0143", "License 00-417-CX"]);
 
     public static readonly Caution Lead = new(
         "Lead", "Fragments too small to see may be far from the wound, and grinding spreads them. Trim at least 4 in around the path. Children under six and pregnant women are most at risk.",

@@ -15,9 +15,11 @@ internal static class CapHeights
         var pixels = new Pixels(bitmap);
         var box = word.Letters();
         int Dots(double points) => (int)Math.Round(points / 72 * Dpi);
+        // Capitals stand on the baseline; what is below it is not theirs.
+        var (below, beside) = (0.17 * (word.Bottom - word.Top), 0.17 * (word.Right - word.Left));
         var (along, across) = word.Upright
-            ? ((Dots(box.Top), Dots(box.Bottom)), (Dots(box.Left), Dots(box.Right)))
-            : ((Dots(box.Left), Dots(box.Right)), (Dots(box.Top), Dots(box.Bottom)));
+            ? ((Dots(box.Top), Dots(box.Bottom)), (Dots(box.Left), Dots(box.Right - beside)))
+            : ((Dots(box.Left), Dots(box.Right)), (Dots(box.Top), Dots(box.Bottom - below)));
         bool Inked(int a, int c) => word.Upright ? pixels.Inked(c, a) : pixels.Inked(a, c);
 
         var letters = Letters(along, across, Inked);

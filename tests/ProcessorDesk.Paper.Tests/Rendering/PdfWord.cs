@@ -3,8 +3,11 @@ namespace ProcessorDesk.Paper.Tests.Rendering;
 /// <summary>A word and its box in points from the top left, as pdftotext -bbox gives it.</summary>
 internal sealed record PdfWord(string Text, double Left, double Top, double Right, double Bottom)
 {
-    /// <summary>Text that runs up the page.</summary>
-    public bool Upright => Text.Length > 1 && Bottom - Top > (Right - Left) * 1.1;
+    /// <summary>
+    /// Text that runs up the page: capitals that, were they level, would be narrower than capitals are. Only words in
+    /// capitals stand upright on the papers.
+    /// </summary>
+    public bool Upright => Text.Length > 2 && Text.All(char.IsAsciiLetterUpper) && (Right - Left) / Text.Length < 0.3 * (Bottom - Top);
 
     /// <summary>
     /// The part of the box in which letters stand. The reader's box is the font's whole ascent and descent (1.34 of the

@@ -10,10 +10,11 @@ internal sealed class Pixels
     public Pixels(SKBitmap bitmap)
     {
         (Width, Height) = (bitmap.Width, bitmap.Height);
+        using var grey = bitmap.Copy(SKColorType.Gray8);
+        var bytes = grey.Bytes;
         _grey = new byte[Width * Height];
         for (var y = 0; y < Height; y++)
-            for (var x = 0; x < Width; x++)
-                _grey[y * Width + x] = bitmap.GetPixel(x, y).Red;
+            bytes.AsSpan(y * grey.RowBytes, Width).CopyTo(_grey.AsSpan(y * Width));
     }
 
     public int Width { get; }

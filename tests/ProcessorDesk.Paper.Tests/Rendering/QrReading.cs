@@ -12,7 +12,8 @@ internal sealed record QrReading(string Payload, double ModuleMillimetres, bool 
 {
     private const int ModulesBetweenFinders = 14;
 
-    public static IReadOnlyList<QrReading> On(RenderedPdf pdf, int page, int dpi)
+    /// <summary>Every symbol on the page, or the first one found, which is quicker.</summary>
+    public static IReadOnlyList<QrReading> On(RenderedPdf pdf, int page, int dpi, bool every)
     {
         using var bitmap = pdf.Render(page, dpi);
         using var colour = bitmap.Copy(SKColorType.Bgra8888);
@@ -22,7 +23,8 @@ internal sealed record QrReading(string Payload, double ModuleMillimetres, bool 
             Options = new DecodingOptions { TryHarder = true, PossibleFormats = [BarcodeFormat.QR_CODE] },
         };
         var pixels = new Pixels(bitmap);
-        return [.. (reader.DecodeMultiple(source) ?? []).Select(result => Of(result, pixels, dpi))];
+        var results = every ? reader.DecodeMultiple(source) : reader.Decode(source) is { } one ? [one] : null;
+        return [.. (results ?? []).Select(result => Of(result, pixels, dpi))];
     }
 
     private static QrReading Of(Result result, Pixels pixels, int dpi)
@@ -36,11 +38,12 @@ internal sealed record QrReading(string Payload, double ModuleMillimetres, bool 
 
     private static bool IsQuiet(Pixels pixels, double left, double top, double side, double quiet)
     {
-        // A dot of slack at either edge: both are cut into pixels.
-        for (var y = (int)(top - quiet) + 1; y < top + side + quiet - 1; y++)
-            for (var x = (int)(left - quiet) + 1; x < left + side + quiet - 1; x++)
+        // Two dots of slack at either edge: the reader finds the corners to about a dot.
+        const int slack = 2;
+        for (var y = (int)(top - quiet) + slack; y < top + side + quiet - slack; y++)
+            for (var x = (int)(left - quiet) + slack; x < left + side + quiet - slack; x++)
             {
-                var inside = x >= left - 1.5 && x <= left + side + 1.5 && y >= top - 1.5 && y <= top + side + 1.5;
+                var inside = x >= left - slack && x <= left + side + slack && y >= top - slack && y <= top + side + slack;
                 if (!inside && (x < 0 || y < 0 || x >= pixels.Width || y >= pixels.Height || pixels.Inked(x, y)))
                     return false;
             }

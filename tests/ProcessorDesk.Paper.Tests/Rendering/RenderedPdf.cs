@@ -25,12 +25,11 @@ internal sealed class RenderedPdf : IDisposable
     public IReadOnlyList<PdfPage> Pages { get; }
 
     /// <summary>What pdfinfo says: title, page size, whether it is encrypted.</summary>
-    public string Info()
-    {
-        var output = Path.Combine(_folder, "info.txt");
-        Poppler.Run("bash", "-c", $"pdfinfo '{_file}' > '{output}'");
-        return File.ReadAllText(output);
-    }
+    public string Info() => Poppler.Ask("pdfinfo", _file);
+
+    /// <summary>A line for each font: name, type, encoding, embedded, subset, mapped to Unicode.</summary>
+    public IReadOnlyList<string> Fonts() =>
+        [.. Poppler.Ask("pdffonts", _file).Split('\n', StringSplitOptions.RemoveEmptyEntries).Skip(2)];
 
     /// <summary>A page, counted from zero, in grey at so many dots per inch. The caller disposes of it.</summary>
     public SKBitmap Render(int page, int dpi)
