@@ -39,6 +39,7 @@ internal static class Guards
     private static readonly string[] s_ownerFind =
     [
         """CREATE VIRTUAL TABLE "OwnerFind" USING fts5(Name, PhoneDigits, tokenize = 'trigram remove_diacritics 1');""",
+        """INSERT INTO "OwnerFind"(rowid, Name, PhoneDigits) SELECT Id, Name, PhoneDigits FROM "Owners";""",
         """
         CREATE TRIGGER "Owners_found_insert" AFTER INSERT ON "Owners"
         BEGIN INSERT INTO "OwnerFind"(rowid, Name, PhoneDigits) VALUES (new.Id, new.Name, new.PhoneDigits); END;

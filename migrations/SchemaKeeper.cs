@@ -35,7 +35,10 @@ public static class SchemaKeeper
     private static string CopyAside(string databasePath, TimeProvider clock)
     {
         var moment = clock.GetUtcNow().ToString("yyyyMMdd-HHmmss", System.Globalization.CultureInfo.InvariantCulture);
-        var copy = Path.Combine(Path.GetDirectoryName(Path.GetFullPath(databasePath))!, $"before-upgrade-{moment}.db");
+        var name = Path.Combine(Path.GetDirectoryName(Path.GetFullPath(databasePath))!, $"before-upgrade-{moment}");
+        var copy = name + ".db";
+        for (var again = 2; File.Exists(copy); again++)
+            copy = $"{name}-{again}.db";
         using (var source = Open(databasePath, SqliteOpenMode.ReadWrite))
             Run(source, "VACUUM INTO $copy", ("$copy", copy));
         using var check = Open(copy, SqliteOpenMode.ReadOnly);

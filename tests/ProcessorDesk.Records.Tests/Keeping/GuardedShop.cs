@@ -1,0 +1,53 @@
+using ProcessorDesk.Records.Tests.Cast;
+using ProcessorDesk.Trade;
+using ProcessorDesk.Trade.Grinding;
+
+namespace ProcessorDesk.Records.Tests.Keeping;
+
+/// <summary>A shop with a row in every guarded table, some of them closed.</summary>
+public sealed class GuardedShop : IDisposable
+{
+    public GuardedShop() => Shop.Do((records, act) =>
+    {
+        var job = Sample.Job(records, act);
+        var deer = Sample.Deer(records, job, act, "WT 12");
+        var filling = Sample.Lug(records, job, deer, act);
+        Sample.Lean(records, filling, 22.5m, act).StrikeOut("wrong lug", act.Now, act.Hand.Id);
+        filling.Empty(act.Now);
+        Sample.Lug(records, job, deer, act);
+        deer.PutOnHold(HoldReason.TooWarm, null, act.Now, act.Hand.Id).Release(act.Now, act.Hand.Id, "cold now");
+        deer.PutOnHold(HoldReason.MissingTag, null, act.Now, act.Hand.Id);
+        deer.KeepPart(PartKind.Antlers, null).Give("Sample Owner", act.Now, act.Hand.Id);
+        deer.KeepPart(PartKind.Hide, null);
+        act.NewTicket(TicketKind.Claim, job.Id);
+        records.Payments.Add(new Payment(job, Money.FromDollars(20m), PaymentMethod.Cash, true, null, act.Now, act.Hand.Id));
+        records.Invoices.Add(new Invoice(
+            act.NextInvoiceNumber(), job.Id, act.Now, act.Hand.Id, new InvoiceHeading("Sample Meats", "Sample Owner", "Sales tax"),
+            [new InvoiceLine(1, "Cutting", "1", "$85.00", Money.FromDollars(85m), false, Money.Zero)], "{}"));
+        Cure(Sample.PlainGround(records), act);
+        Split(records, job, act).Withdraw(act.Now, act.Hand.Id, "the owner called");
+        records.SaveChanges();
+        Split(records, job, act);
+        return job;
+    });
+
+    public ShopFile Shop { get; } = new();
+
+    public void Dispose() => Shop.Dispose();
+
+    private static void Cure(Product product, Act act) => product.Reformulate(new FormulaVersion(
+        act.Now, Proportion.Whole, null, false, (Proportion.Zero, Proportion.Zero, Proportion.Zero), Weight.Zero, Weight.Zero,
+        [new FormulaIngredient(1, "Salt", IngredientBasis.PercentOfMeatBlock, 1.75m, Proportion.Zero, Proportion.Zero, false, null)]));
+
+    private static AgreedSplit Split(RecordsContext records, Job job, Act act)
+    {
+        var plain = Sample.PlainGround(records);
+        var lean = Weight.FromPounds(20m);
+        var given = Splitting.Split(lean, [], GrindAsk.OfRest(plain.Name, plain.Formulas.First().ToBlend()), ScaleDivision.HundredthPound);
+        var split = new AgreedSplit(
+            job.Id, lean, act.Now, act.Hand.Id,
+            given.Allotments.Select((one, index) => new GrindAllotment(index + 1, plain.Id, plain.Formulas.First().Id, one)));
+        records.AgreedSplits.Add(split);
+        return split;
+    }
+}
