@@ -10,10 +10,25 @@ internal static class Guards
 {
     /// <summary>Neither updated nor deleted.</summary>
     private static readonly string[] s_frozen =
-        ["WeighIns", "Strikes", "Journal", "Invoices", "InvoiceLines", "Payments", "FormulaVersions", "FormulaIngredients", "GrindAllotments"];
+        ["WeighIns", "Strikes", "Journal", "Invoices", "InvoiceLines", "Payments", "FormulaVersions", "FormulaIngredients", "GrindAllotments", "FillingAnimal"];
 
     /// <summary>Never deleted.</summary>
-    private static readonly string[] s_kept = ["Staff", "Holds", "Tickets", "AgreedSplits", "Fillings", "Animals", "Jobs", "Owners", "Parts"];
+    private static readonly string[] s_kept = ["Staff", "Holds", "Tickets", "AgreedSplits", "Fillings", "Animals", "Jobs", "Owners", "Parts", "Lugs", "Products", "Shop"];
+
+    /// <summary>What of a row stays as it was first written, though the rest of the row goes on.</summary>
+    private static readonly (string Table, string Columns)[] s_settled =
+    [
+        ("Holds", "AnimalId, JobId, Reason, Note, PlacedAt, PlacedById"),
+        ("AgreedSplits", "JobId, LeanMg, AgreedAt, AgreedById"),
+        ("Fillings", "LugId, TareMg, JobId, OpenedAt"),
+        ("Tickets", "Number, Kind, TargetId, At"),
+        ("Parts", "AnimalId, Kind"),
+        ("Jobs", "Number, PriceListId, TakenAt, TakenById"),
+    ];
+
+    /// <summary>After this moment is set nothing of the row changes.</summary>
+    private static readonly (string Table, string Moment)[] s_closed =
+        [("Holds", "ReleasedAt"), ("AgreedSplits", "WithdrawnAt"), ("Fillings", "EmptiedAt"), ("Parts", "GivenAt"), ("PriceLists", "UsedAt")];
 
     public static void Lay(MigrationBuilder migration)
     {
@@ -25,15 +40,35 @@ internal static class Guards
 
         foreach (var table in s_kept)
             Refuse(migration, table, "delete");
+        foreach (var (table, columns) in s_settled)
+            Trigger(migration, $"{table}_settled", $"UPDATE OF {columns} ON \"{table}\"", null, $"{table}: this part is settled");
+        foreach (var (table, moment) in s_closed)
+            Trigger(migration, $"{table}_closed", $"UPDATE ON \"{table}\"", $"old.{moment} IS NOT NULL", $"{table}: closed by {moment}");
+        KeepUsedPrices(migration);
         foreach (var sql in s_ownerFind)
             migration.Sql(sql);
     }
 
+    /// <summary>Once a job was taken at a price list, neither it nor any of its prices changes.</summary>
+    private static void KeepUsedPrices(MigrationBuilder migration)
+    {
+        const string why = "PriceLists: in use";
+        Trigger(migration, "PriceLists_used_delete", "DELETE ON \"PriceLists\"", "old.UsedAt IS NOT NULL", why);
+        foreach (var (act, row) in ((string, string)[])[("INSERT", "new"), ("UPDATE", "old"), ("UPDATE", "new"), ("DELETE", "old")])
+        {
+            var used = $"EXISTS (SELECT 1 FROM \"PriceLists\" WHERE Id = {row}.PriceListId AND UsedAt IS NOT NULL)";
+            Trigger(migration, $"Prices_used_{act.ToLowerInvariant()}_{row}", $"{act} ON \"Prices\"", used, why);
+        }
+    }
+
     private static void Refuse(MigrationBuilder migration, string table, string act) =>
+        Trigger(migration, $"{table}_no_{act}", $"{act.ToUpperInvariant()} ON \"{table}\"", null, $"{table}: no {act}");
+
+    private static void Trigger(MigrationBuilder migration, string name, string before, string? when, string message) =>
         migration.Sql(
             $"""
-            CREATE TRIGGER "{table}_no_{act}" BEFORE {act.ToUpperInvariant()} ON "{table}"
-            BEGIN SELECT RAISE(ABORT, '{table}: no {act}'); END;
+            CREATE TRIGGER "{name}" BEFORE {before}{(when is null ? "" : $" WHEN {when}")}
+            BEGIN SELECT RAISE(ABORT, '{message}'); END;
             """);
 
     private static readonly string[] s_ownerFind =

@@ -733,6 +733,7 @@ namespace ProcessorDesk.Migrations.History
                     Kind = table.Column<int>(type: "INTEGER", nullable: false),
                     Scale = table.Column<string>(type: "TEXT", nullable: false),
                     Note = table.Column<string>(type: "TEXT", nullable: true),
+                    Packs = table.Column<int>(type: "INTEGER", nullable: true),
                     At = table.Column<DateTime>(type: "TEXT", nullable: false),
                     ById = table.Column<int>(type: "INTEGER", nullable: false),
                     AnimalId = table.Column<int>(type: "INTEGER", nullable: true),
@@ -943,6 +944,11 @@ namespace ProcessorDesk.Migrations.History
                 column: "PriceListId");
 
             migrationBuilder.CreateIndex(
+                name: "IX_Jobs_TakenAt",
+                table: "Jobs",
+                column: "TakenAt");
+
+            migrationBuilder.CreateIndex(
                 name: "IX_Lugs_Number",
                 table: "Lugs",
                 column: "Number",
@@ -988,6 +994,13 @@ namespace ProcessorDesk.Migrations.History
                 table: "Products",
                 column: "Name",
                 unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Products_PlainGround",
+                table: "Products",
+                column: "IsPlainGround",
+                unique: true,
+                filter: "IsPlainGround");
 
             migrationBuilder.CreateIndex(
                 name: "IX_Shares_AnimalId_JobId",

@@ -799,6 +799,8 @@ namespace ProcessorDesk.Migrations.History
 
                     b.HasIndex("PriceListId");
 
+                    b.HasIndex("TakenAt");
+
                     b.HasIndex("OwnerId", "TakenAt");
 
                     b.HasIndex(new[] { "PromisedFor" }, "IX_Jobs_Open")
@@ -1123,6 +1125,10 @@ namespace ProcessorDesk.Migrations.History
                     b.HasIndex("Name")
                         .IsUnique();
 
+                    b.HasIndex(new[] { "IsPlainGround" }, "IX_Products_PlainGround")
+                        .IsUnique()
+                        .HasFilter("IsPlainGround");
+
                     b.ToTable("Products");
                 });
 
@@ -1366,6 +1372,9 @@ namespace ProcessorDesk.Migrations.History
 
                     b.Property<string>("Note")
                         .HasColumnType("TEXT");
+
+                    b.Property<int?>("Packs")
+                        .HasColumnType("INTEGER");
 
                     b.Property<string>("Scale")
                         .IsRequired()

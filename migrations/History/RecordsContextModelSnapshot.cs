@@ -796,6 +796,8 @@ namespace ProcessorDesk.Migrations.History
 
                     b.HasIndex("PriceListId");
 
+                    b.HasIndex("TakenAt");
+
                     b.HasIndex("OwnerId", "TakenAt");
 
                     b.HasIndex(new[] { "PromisedFor" }, "IX_Jobs_Open")
@@ -1120,6 +1122,10 @@ namespace ProcessorDesk.Migrations.History
                     b.HasIndex("Name")
                         .IsUnique();
 
+                    b.HasIndex(new[] { "IsPlainGround" }, "IX_Products_PlainGround")
+                        .IsUnique()
+                        .HasFilter("IsPlainGround");
+
                     b.ToTable("Products");
                 });
 
@@ -1363,6 +1369,9 @@ namespace ProcessorDesk.Migrations.History
 
                     b.Property<string>("Note")
                         .HasColumnType("TEXT");
+
+                    b.Property<int?>("Packs")
+                        .HasColumnType("INTEGER");
 
                     b.Property<string>("Scale")
                         .IsRequired()

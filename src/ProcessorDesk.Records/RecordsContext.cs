@@ -69,14 +69,14 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
 
     public override int SaveChanges(bool acceptAllChangesOnSuccess)
     {
-        ChangeTracker.DetectChanges();
-        foreach (var entry in ChangeTracker.Entries<IVersioned>())
-        {
-            if (entry.State == EntityState.Modified)
-                entry.Property(whole => whole.Version).CurrentValue++;
-        }
-
+        Versions.Raise(ChangeTracker);
         return base.SaveChanges(acceptAllChangesOnSuccess);
+    }
+
+    public override Task<int> SaveChangesAsync(bool acceptAllChangesOnSuccess, CancellationToken cancellationToken = default)
+    {
+        Versions.Raise(ChangeTracker);
+        return base.SaveChangesAsync(acceptAllChangesOnSuccess, cancellationToken);
     }
 
     protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder) =>

@@ -37,6 +37,11 @@ public sealed class Verbs(RecordsContext records, WriteGate gate, TimeProvider c
         {
             return Undone(Outcome.Stale());
         }
+        catch
+        {
+            records.ChangeTracker.Clear();
+            throw;
+        }
 
         journal.Write(verb, act);
         transaction.Commit();

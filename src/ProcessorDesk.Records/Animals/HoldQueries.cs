@@ -10,7 +10,8 @@ public static class HoldQueries
 
     /// <summary>Standing holds on a job or on any animal with meat in it.</summary>
     public static IQueryable<Hold> OnJob(this IQueryable<Hold> holds, RecordsContext records, int jobId) =>
-        holds.Where(hold => hold.JobId == jobId || records.Shares.Any(share => share.JobId == jobId && share.AnimalId == hold.AnimalId));
+        holds.Where(hold => hold.JobId == jobId
+            || records.Shares.Where(share => share.JobId == jobId).Select(share => (int?)share.AnimalId).Contains(hold.AnimalId));
 
     /// <summary>Standing holds that stop the act for a job, as findings; empty where the way is free.</summary>
     public static IReadOnlyList<Finding> Stopping(this RecordsContext records, int jobId, HeldAct act) =>

@@ -68,8 +68,10 @@ public sealed class Invoice
     public bool IsCredit => CreditsInvoiceId is not null || Credits is not null;
 
     /// <summary>A credit of this invoice: the same lines with the amounts turned. The lines must have been loaded.</summary>
-    public Invoice Credit(int number, DateTime at, int byId) =>
-        new(number, JobId, at, byId, new InvoiceHeading(ShopHeading, OwnerHeading, TaxWording), _lines.Select(line => line.Turned()), Statement)
+    /// <exception cref="InvalidOperationException">This is a credit itself.</exception>
+    public Invoice Credit(int number, DateTime at, int byId) => IsCredit
+        ? throw new InvalidOperationException("A credit is not credited; issue the invoice anew.")
+        : new(number, JobId, at, byId, new InvoiceHeading(ShopHeading, OwnerHeading, TaxWording), _lines.Select(line => line.Turned()), Statement)
         {
             Credits = this,
         };

@@ -82,6 +82,8 @@ public sealed class Job : IVersioned
 
     public IReadOnlyCollection<Share> Shares => _shares;
 
+    private static Finding AlreadyGone => new("", "This job was handed over, so nothing of it changes any more.");
+
     public bool CutsLocked => CuttingStartedAt is not null;
 
     public bool AsksLocked => SplitAgreedAt is not null;
@@ -121,6 +123,8 @@ public sealed class Job : IVersioned
     /// <summary>Replaces the cut order; refused from the first knife on.</summary>
     public Finding? OrderCuts(IEnumerable<CutOrderLine> lines)
     {
+        if (HandedOverAt is not null)
+            return AlreadyGone;
         if (CutsLocked)
             return new Finding("CutOrder", "Cutting has started, so the cut order is locked. Note the change for the cutter and ask at the table.");
         _cutOrder.Clear();
@@ -131,6 +135,8 @@ public sealed class Job : IVersioned
     /// <summary>Replaces the grind asks; refused once the split is agreed.</summary>
     public Finding? OrderGrind(IReadOnlyList<GrindOrder> asks)
     {
+        if (HandedOverAt is not null)
+            return AlreadyGone;
         if (AsksLocked)
             return new Finding("Asks", "The split is agreed, so the grind order is locked. Withdraw the split first.");
         if (asks.Count(ask => ask.Kind == Trade.Grinding.AskKind.Rest) > 1)
@@ -145,6 +151,8 @@ public sealed class Job : IVersioned
 
     public Finding? StartCutting(DateTime at)
     {
+        if (HandedOverAt is not null)
+            return AlreadyGone;
         if (!DetailsComplete)
             return new Finding("", "The details of this job are not complete. Finish the drop-off first.");
         CuttingStartedAt ??= at;
@@ -162,18 +170,26 @@ public sealed class Job : IVersioned
     /// <summary>Back to the table: more meat turned up, or a weight must be mended.</summary>
     public Finding? ReopenCutting()
     {
+        if (HandedOverAt is not null)
+            return AlreadyGone;
         if (AsksLocked)
             return new Finding("", "The split is agreed. Withdraw it first.");
         CuttingDoneAt = null;
         return null;
     }
 
-    public void AgreeSplit(DateTime at) => SplitAgreedAt = at;
+    /// <exception cref="InvalidOperationException">A split stands; withdraw it first.</exception>
+    public void AgreeSplit(DateTime at) =>
+        SplitAgreedAt = SplitAgreedAt is null ? at : throw new InvalidOperationException("A split of this job is agreed already.");
 
     public void WithdrawSplit() => SplitAgreedAt = null;
 
+    /// <exception cref="InvalidOperationException">It was handed over before; what was signed stays as it is.</exception>
     public void HandOver(DateTime at, int byId, string to)
     {
+        ArgumentException.ThrowIfNullOrWhiteSpace(to);
+        if (HandedOverAt is not null)
+            throw new InvalidOperationException("This job was handed over before.");
         HandedOverAt = at;
         HandedOverById = byId;
         HandedOverTo = to.Trim();

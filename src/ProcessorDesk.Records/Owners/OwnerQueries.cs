@@ -8,12 +8,12 @@ public static class OwnerQueries
     private const int ShortestIndexed = 3;
 
     /// <summary>
-    /// Owners whose name or phone holds every word typed, in any part of it; accents and case do not matter. A text under three
-    /// characters finds names that begin with it.
+    /// Owners whose name or phone holds every word typed, in any part of it; accents and case do not matter. Words under three
+    /// characters narrow nothing beside a longer one; alone, the first finds names that begin with it.
     /// </summary>
     public static IQueryable<Owner> Found(this DbSet<Owner> owners, string? typed)
     {
-        var words = (typed ?? "").Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(Word).Where(word => word.Length > 0).ToList();
+        var words = Words(typed ?? "").ToList();
         var indexed = words.Where(word => word.Length >= ShortestIndexed).Select(word => $"\"{word}\"").ToList();
         if (indexed.Count > 0)
         {
@@ -28,10 +28,18 @@ public static class OwnerQueries
             : owners.Where(owner => EF.Functions.Like(owner.Name, beginning + "%"));
     }
 
-    /// <summary>A word as the index holds it: a phone by its digits alone, a name without quotes and wildcards.</summary>
-    private static string Word(string word)
-    {
-        var looksLikePhone = word.Any(char.IsAsciiDigit) && word.All(c => char.IsAsciiDigit(c) || "()-.+/".Contains(c, StringComparison.Ordinal));
-        return looksLikePhone ? Owner.DigitsOf(word) : string.Concat(word.Where(c => char.IsLetterOrDigit(c) || c is '\'' or '-'));
-    }
+    /// <summary>What the index is asked for: letters and digits alone; a phone by its digits, however it is written.</summary>
+    private static IEnumerable<string> Words(string typed) =>
+        LooksLikePhone(typed) ? [Phone(typed)] : typed.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).SelectMany(Word);
+
+    private static IEnumerable<string> Word(string word) => LooksLikePhone(word)
+        ? [Phone(word)]
+        : string.Concat(word.Select(c => char.IsLetterOrDigit(c) ? c : ' ')).Split(' ', StringSplitOptions.RemoveEmptyEntries);
+
+    private static bool LooksLikePhone(string text) =>
+        text.Any(char.IsAsciiDigit) && text.All(c => char.IsAsciiDigit(c) || char.IsWhiteSpace(c) || "()-.+/".Contains(c, StringComparison.Ordinal));
+
+    /// <summary>The country's 1 is left off, since it may not have been kept.</summary>
+    private static string Phone(string text) =>
+        Owner.DigitsOf(text) is ['1', .. { Length: 10 } rest] ? rest : Owner.DigitsOf(text);
 }

@@ -22,6 +22,7 @@ public sealed class WeighIn
         KeyedDivision = reading.Division;
         Scale = reading.Scale;
         Note = Texts.OrNull(reading.Note);
+        Packs = reading.Packs;
         At = at;
         ById = byId;
     }
@@ -43,6 +44,9 @@ public sealed class WeighIn
 
     /// <summary>What the person added, such as why something was discarded.</summary>
     public string? Note { get; private set; }
+
+    /// <summary>Packs weighed together; null where none were counted.</summary>
+    public int? Packs { get; private set; }
 
     public DateTime At { get; private set; }
 

@@ -10,6 +10,7 @@ internal static class GrindTables
         {
             product.Property(p => p.Version).IsConcurrencyToken();
             product.HasIndex(p => p.Name).IsUnique();
+            product.HasIndex(p => p.IsPlainGround, "IX_Products_PlainGround").IsUnique().HasFilter("IsPlainGround");
             product.HasMany(p => p.Formulas).WithOne(formula => formula.Product).OnDelete(DeleteBehavior.Restrict);
         });
         model.Entity<FormulaVersion>(formula =>

@@ -12,6 +12,7 @@ internal static class JobTables
             job.HasIndex(j => j.Number).IsUnique();
             job.HasIndex(j => new { j.OwnerId, j.TakenAt });
             job.HasIndex(j => j.PromisedFor, "IX_Jobs_Open").HasFilter("HandedOverAt IS NULL");
+            job.HasIndex(j => j.TakenAt);
             job.HasIndex(j => j.HandedOverAt);
             job.Ignore(j => j.Stage);
             job.HasOne(j => j.Owner).WithMany().OnDelete(DeleteBehavior.Restrict);

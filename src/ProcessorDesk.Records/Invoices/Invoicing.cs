@@ -1,0 +1,83 @@
+using Microsoft.EntityFrameworkCore;
+using ProcessorDesk.Trade;
+
+namespace ProcessorDesk.Records;
+
+/// <summary>Working out, issuing and crediting a job's invoice.</summary>
+public static class Invoicing
+{
+    /// <summary>The charges of a job as they stand; five queries.</summary>
+    /// <param name="today">The shop's day, for what the job's own list lacks.</param>
+    /// <param name="extras">Extras of the job's list by their id, and how many of each.</param>
+    public static JobCharges ChargesOf(
+        this RecordsContext records, int jobId, ShopSettings shop, DateOnly today, IReadOnlyDictionary<int, int> extras)
+    {
+        var listId = records.Jobs.Where(job => job.Id == jobId).Select(job => job.PriceListId).Single();
+        var lists = records.PriceLists.AsNoTracking()
+            .Where(list => list.Id == listId || records.PriceLists.InForceOn(today).Any(one => one.Id == list.Id))
+            .Include(list => list.Prices)
+            .ToList();
+        var own = lists.Single(list => list.Id == listId).Prices.OrderBy(price => price.Id).ToList();
+        var inForce = lists.MaxBy(list => (list.StartsOn, list.Id))!.Prices.ToList();
+        var allotments = records.GrindAllotments.AsNoTracking()
+            .Where(one => records.AgreedSplits.Any(split => split.Id == one.AgreedSplitId && split.JobId == jobId && split.WithdrawnAt == null))
+            .Include(one => one.Product)
+            .ToList();
+        var chosen = own.Where(price => price.For == PriceFor.Extra && extras.GetValueOrDefault(price.Id) > 0)
+            .Select(price => (price, extras[price.Id])).ToList();
+        return JobCharges.Of(own, inForce, shop, records.WeightsOf(jobId, shop.BenchDivision), allotments, chosen);
+    }
+
+    /// <param name="statement">The yield statement as it is printed, kept with the invoice.</param>
+    public static Outcome IssueInvoice(
+        this RecordsContext records, int jobId, DateOnly today, IReadOnlyDictionary<int, int> extras, string statement, Act act)
+    {
+        var job = records.Jobs.AsNoTracking().Include(one => one.Owner).Single(one => one.Id == jobId);
+        if (!job.AsksLocked)
+            return Outcome.Refused(new Finding("", "The split is not agreed yet, so there is nothing to charge by. Agree it first."));
+        if (records.Invoices.Standing().Where(one => one.JobId == jobId).Select(one => (int?)one.Number).FirstOrDefault() is { } standing)
+            return Outcome.Refused(new Finding("", $"Invoice {standing} stands for this job. Credit it first to issue another."));
+
+        var shop = records.Shop.AsNoTracking().Single();
+        var charges = records.ChargesOf(jobId, shop, today, extras);
+        if (charges.Lines.Count == 0)
+            return Outcome.Refused(new Finding("", "There is nothing to charge: the price list has no prices for this job. Put them in under Office, Prices."));
+        var heading = new InvoiceHeading(
+            string.Join('\n', new[] { shop.Name, shop.Address, shop.Phone }.OfType<string>()),
+            string.Join('\n', new[] { job.Owner.Name, job.Owner.PostalAddress, job.Owner.Phone }.OfType<string>()),
+            $"{shop.TaxWording} {shop.TaxRate.Print()}");
+        var lines = charges.Lines.Select((line, i) =>
+            new InvoiceLine(i, line.Text, $"{line.Quantity} {line.Unit}".Trim(), line.Rate, line.Amount, line.Taxed, line.Tax));
+        var invoice = new Invoice(act.NextInvoiceNumber(), jobId, act.Now, act.Hand.Id, heading, lines, statement);
+        records.Invoices.Add(invoice);
+        records.SaveChanges();
+        return Outcome.Done(invoice.Id);
+    }
+
+    public static Outcome CreditInvoice(this RecordsContext records, int invoiceId, Act act)
+    {
+        var invoice = records.Invoices.Include(one => one.Lines).SingleOrDefault(one => one.Id == invoiceId);
+        if (invoice is null || invoice.IsCredit)
+            return Outcome.Refused(new Finding("", "Only an invoice can be credited."));
+        if (records.Invoices.Any(one => one.CreditsInvoiceId == invoiceId))
+            return Outcome.Refused(new Finding("", $"Invoice {invoice.Number} was credited before."));
+        var credit = invoice.Credit(act.NextInvoiceNumber(), act.Now, act.Hand.Id);
+        records.Invoices.Add(credit);
+        records.SaveChanges();
+        return Outcome.Done(credit.Id);
+    }
+
+    /// <summary>Invoices and credits less payments; negative where the shop owes it back.</summary>
+    public static Money BalanceOf(this RecordsContext records, int jobId) => Money.FromCents(
+        records.Invoices.Where(invoice => invoice.JobId == jobId).Sum(invoice => invoice.Total.Cents)
+        - records.Payments.Where(payment => payment.JobId == jobId).Sum(payment => payment.Amount.Cents));
+
+    /// <param name="amount">More than zero for a payment, less for a refund.</param>
+    public static Outcome TakePayment(this RecordsContext records, int jobId, Money amount, PaymentMethod method, string? note, Act act)
+    {
+        if (amount.IsZero)
+            return Outcome.Refused(new Finding("Amount", "Type the amount that was paid."));
+        records.Payments.Add(new Payment(records.Jobs.Single(job => job.Id == jobId), amount, method, isDeposit: false, note, act.Now, act.Hand.Id));
+        return Outcome.Done(jobId);
+    }
+}

@@ -1,0 +1,125 @@
+using Microsoft.EntityFrameworkCore;
+using ProcessorDesk.Trade;
+using ProcessorDesk.Trade.Pricing;
+
+namespace ProcessorDesk.Records;
+
+/// <summary>What a job is charged: its animals, its products, the fat added, the extras, at the list it was taken at.</summary>
+public sealed class JobCharges
+{
+    private readonly List<ChargeLine> _lines = [];
+    private readonly List<string> _notes = [];
+    private readonly IReadOnlyList<Price> _list;
+    private readonly IReadOnlyList<Price> _today;
+    private readonly ShopSettings _shop;
+
+    private JobCharges(IReadOnlyList<Price> list, IReadOnlyList<Price> today, ShopSettings shop) =>
+        (_list, _today, _shop) = (list, today, shop);
+
+    public IReadOnlyList<ChargeLine> Lines => _lines;
+
+    /// <summary>What could not be charged, or was charged at another list, in words.</summary>
+    public IReadOnlyList<string> Notes => _notes;
+
+    /// <param name="list">The prices the job was taken at.</param>
+    /// <param name="today">The prices in force now, for what the list lacks.</param>
+    /// <param name="weights">The job's animals and their weights.</param>
+    /// <param name="allotments">The agreed split with its products; empty where there is none.</param>
+    /// <param name="extras">Extras and how many of each.</param>
+    public static JobCharges Of(
+        IReadOnlyList<Price> list,
+        IReadOnlyList<Price> today,
+        ShopSettings shop,
+        JobWeights weights,
+        IReadOnlyList<GrindAllotment> allotments,
+        IReadOnlyList<(Price Price, int Count)> extras)
+    {
+        var charges = new JobCharges(list, today, shop);
+        foreach (var animal in weights.Animals)
+            charges.AddAnimal(animal);
+        foreach (var allotment in allotments.Where(one => one.Lean.IsPositive).OrderBy(one => one.Position))
+            charges.AddProduct(allotment);
+        charges.AddFat(shop.BenchDivision.Sum(allotments.Select(one => one.AddedFat)));
+        foreach (var (price, count) in extras.Where(extra => extra.Count > 0))
+            charges._lines.Add(Charges.PerPiece(price.Text, count, price.Each, charges.TaxOf(price)));
+        return charges;
+    }
+
+    private Proportion? TaxOf(Price price) => price.Taxed && !_shop.TaxRate.IsZero ? _shop.TaxRate : null;
+
+    private void AddAnimal(AnimalWeights animal)
+    {
+        var name = animal.Tag is null ? Wording.Of(animal.Species) : $"{Wording.Of(animal.Species)}, tag {animal.Tag}";
+        var prices = _list.Where(price => price.For == PriceFor.Animal && price.Species == animal.Species
+            && (price.ArrivalState is null || price.ArrivalState == animal.ArrivalState)).ToList();
+        if (prices.Count == 0)
+            _notes.Add($"{name}: the price list has no charge for it.");
+        var exact = prices.Any(price => price.ArrivalState is not null);
+        foreach (var price in prices.Where(price => !exact || price.ArrivalState is not null || price.IsByPound))
+        {
+            if (!price.IsByPound)
+                _lines.Add(animal.Fraction == Ratio.One
+                    ? Charges.Flat($"{price.Text}: {name}", price.Each, TaxOf(price))
+                    : Charges.Part($"{price.Text}: {name}", animal.Fraction, price.Each, TaxOf(price)));
+            else if ((animal.ChilledHanging ?? animal.HotHanging) is { } hanging)
+                _lines.Add(Charges.PerPound($"{price.Text}: {name}", animal.Fraction.Times(hanging), _shop.BenchDivision, price.Rate, TaxOf(price)));
+            else
+                _notes.Add($"{name}: charged by the hanging pound, and no hanging weight is there.");
+        }
+    }
+
+    private void AddProduct(GrindAllotment allotment)
+    {
+        var name = allotment.Product.Name;
+        var isLater = false;
+        var price = _list.FirstOrDefault(one => one.For == PriceFor.Product && one.ProductId == allotment.ProductId);
+        if (price is null)
+        {
+            price = _today.FirstOrDefault(one => one.For == PriceFor.Product && one.ProductId == allotment.ProductId);
+            isLater = price is not null;
+        }
+
+        if (price is null)
+        {
+            _notes.Add($"{name}: no price list has it, so it is not charged.");
+            return;
+        }
+
+        if (isLater)
+            _notes.Add($"{name}: the list this job was taken at lacks it; it is charged at today's price.");
+        var text = isLater ? $"{name} (today's price)" : name;
+        _lines.Add(WeightFor(price.Basis, allotment) is { } weight
+            ? Charges.PerPound($"{text}, {Measure(price.Basis)} weight", weight, _shop.BenchDivision, price.Rate, TaxOf(price))
+            : Charges.Flat(text, price.Each, TaxOf(price)));
+    }
+
+    private void AddFat(Weight fat)
+    {
+        if (!fat.IsPositive)
+            return;
+        if (_list.FirstOrDefault(one => one.For == PriceFor.AddedFat) is { } price)
+            _lines.Add(Charges.PerPound(price.Text, fat, _shop.BenchDivision, price.Rate, TaxOf(price)));
+        else
+            _notes.Add("Added fat: the price list has no charge for it.");
+    }
+
+    private static Weight? WeightFor(ChargeBasis basis, GrindAllotment allotment) => basis switch
+    {
+        ChargeBasis.Each => null,
+        ChargeBasis.HangingPound => null,
+        ChargeBasis.LeanPound => allotment.Lean,
+        ChargeBasis.GreenPound => allotment.Green,
+        ChargeBasis.FinishedPound => allotment.Finished,
+        ChargeBasis.AddedFatPound => allotment.AddedFat,
+    };
+
+    private static string Measure(ChargeBasis basis) => basis switch
+    {
+        ChargeBasis.Each => "whole",
+        ChargeBasis.HangingPound => "hanging",
+        ChargeBasis.LeanPound => "lean",
+        ChargeBasis.GreenPound => "green",
+        ChargeBasis.FinishedPound => "finished",
+        ChargeBasis.AddedFatPound => "added fat",
+    };
+}

@@ -1,0 +1,14 @@
+using ProcessorDesk.Trade;
+using ProcessorDesk.Trade.Formulas;
+
+namespace ProcessorDesk.Records;
+
+/// <summary>A kept formula as the trade's arithmetic takes it. Product and ingredients must have been loaded.</summary>
+public static class FormulaReading
+{
+    public static Formula ToTrade(this FormulaVersion formula) => new(
+        formula.Product.Name,
+        formula.LeanShare,
+        formula.Product.Cured,
+        [.. formula.Ingredients.OrderBy(line => line.Position).Select(line => new FormulaLine(line.Name, line.OfMeatBlock, line.Nitrite, line.Nitrate, line.IsCure))]);
+}
