@@ -26,13 +26,5 @@ public sealed class GrindPlan
         return new GrindPlan(split, [.. asks, plainGround]);
     }
 
-    /// <summary>One ask with the formula it would be made by.</summary>
-    public sealed record PlannedAsk(FormulaVersion Formula, AskKind Kind, Weight Amount, Proportion Percent)
-    {
-        public Product Product => Formula.Product;
-
-        public GrindAsk ToTrade() => new(Product.Name, Kind, Amount, Percent, Formula.ToBlend());
-    }
-
     public sealed record PlannedLine(PlannedAsk Ask, Allotment Given);
 }

@@ -30,8 +30,8 @@ public static class GrindQueries
         var plain = formulas.Single(formula => formula.Product.IsPlainGround);
         return GrindPlan.Of(
             lean,
-            [.. asks.Select(ask => new GrindPlan.PlannedAsk(formulas.Single(one => one.ProductId == ask.ProductId), ask.Kind, ask.Amount, ask.Percent))],
-            new GrindPlan.PlannedAsk(plain, AskKind.Rest, Weight.Zero, Proportion.Zero),
+            [.. asks.Select(ask => new PlannedAsk(formulas.Single(one => one.ProductId == ask.ProductId), ask.Kind, ask.Amount, ask.Percent))],
+            new PlannedAsk(plain, AskKind.Rest, Weight.Zero, Proportion.Zero),
             division);
     }
 }

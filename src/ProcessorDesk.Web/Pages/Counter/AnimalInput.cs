@@ -54,7 +54,7 @@ public sealed class AnimalInput
 
     /// <summary>What was typed, read; problems are noted on the fields.</summary>
     /// <param name="tagRule">What the shop does without a tag; null where a tag may come later.</param>
-    public AnimalFacts Read(ModelStateDictionary state, string prefix, TagRule? tagRule, DateOnly today)
+    public TakenAnimal Read(ModelStateDictionary state, string prefix, TagRule? tagRule, DateOnly today)
     {
         if (State is null)
             state.AddModelError($"{prefix}.State", "Choose how it came in.");
@@ -62,16 +62,34 @@ public sealed class AnimalInput
             state.AddModelError($"{prefix}.Tag", "No animal is taken in here without its tag. Type the tag number.");
         if (SampleNumber.Trim() == "" && DiseaseTest is DiseaseTest.Pending)
             state.AddModelError($"{prefix}.SampleNumber", "Type the sample's number, so that the result finds this animal.");
-        return new AnimalFacts(this, ReadWeight(state, prefix), ReadSurface(state, prefix), ReadDay(state, prefix, today));
+        return Taken(ReadWeight(state, prefix), ReadSurface(state, prefix), ReadDay(state, prefix, today));
     }
 
     /// <summary>For "ticket now, details after": the tag and the weight alone.</summary>
-    public AnimalFacts ReadLeast(ModelStateDictionary state, string prefix, TagRule tagRule, DateOnly today)
+    public TakenAnimal ReadLeast(ModelStateDictionary state, string prefix, TagRule tagRule, DateOnly today)
     {
         if (tagRule == TagRule.Refuse && Texts.Key(Tag) is null)
             state.AddModelError($"{prefix}.Tag", "No animal is taken in here without its tag. Type the tag number.");
-        return new AnimalFacts(this, ReadWeight(state, prefix), ReadSurface(state, prefix), ReadDay(new ModelStateDictionary(), prefix, today));
+        return Taken(ReadWeight(state, prefix), ReadSurface(state, prefix), ReadDay(new ModelStateDictionary(), prefix, today));
     }
+
+    private TakenAnimal Taken(Weight? weight, Temperature? surface, DateOnly? harvestedOn) => new(Species, State ?? ArrivalState.Unknown)
+    {
+        Sex = Sex,
+        CattleAge = CattleAge,
+        Tag = Tag,
+        Licence = Licence,
+        Confirmation = Confirmation,
+        HarvestedOn = harvestedOn,
+        Area = Area,
+        ArrivalWeight = weight,
+        Surface = surface,
+        Condition = Condition,
+        DiseaseTest = DiseaseTest,
+        SampleNumber = SampleNumber,
+        Parts = Parts,
+        PartNote = PartNote,
+    };
 
     private Weight? ReadWeight(ModelStateDictionary state, string prefix)
     {

@@ -18,7 +18,7 @@ public sealed class AskInput
     public bool IsBlank => ProductId is null && Amount.Trim() == "";
 
     /// <summary>The ask; null, with the problem noted on its field, where it can't be read.</summary>
-    public OfferedAsk? Read(ModelStateDictionary state, string prefix, IReadOnlyList<FormulaVersion> offered, bool noPork)
+    public PlannedAsk? Read(ModelStateDictionary state, string prefix, IReadOnlyList<FormulaVersion> offered, bool noPork)
     {
         var formula = offered.FirstOrDefault(one => one.ProductId == ProductId);
         if (formula is null)
@@ -34,12 +34,6 @@ public sealed class AskInput
             weight = state.Read(WeightText.Parse(Amount, WeightUnit.Pound), $"{prefix}.Amount");
         else if (Kind is AskKind.Percent)
             percent = state.Read(ProportionText.Parse(Amount), $"{prefix}.Amount");
-        return new OfferedAsk(formula, Kind, weight, percent);
+        return new PlannedAsk(formula, Kind, weight, percent);
     }
-}
-
-/// <summary>An ask that was read, with the formula its product is made by today.</summary>
-public sealed record OfferedAsk(FormulaVersion Formula, AskKind Kind, Weight Amount, Proportion Percent)
-{
-    public GrindAsk ToTrade() => new(Formula.Product.Name, Kind, Amount, Percent, Formula.ToBlend());
 }

@@ -81,8 +81,8 @@ public sealed class DropOffModel(RecordsContext records, Verbs verbs, ShopDay sh
         if (!ModelState.IsValid)
             return Shown();
         var outcome = verbs.Run(Input.JobId is null ? "take in a job" : "add animals to a job", Hand, FormKey, act => Input.JobId is { } job
-            ? TakeIn.JoinJob(records, shop, act, job, facts.Animals)
-            : TakeIn.NewJob(records, shop, act, facts));
+            ? records.JoinJob(job, facts.Animals, shop.Today, act)
+            : records.TakeIn(facts, shop.Today, act));
         if (outcome.IsDone)
             return RedirectToPage("/Counter/TakenIn", new { job = outcome.Result });
         ModelState.Add(outcome.Findings);

@@ -22,24 +22,24 @@ public sealed class DropOffInput
     public DepositInput Deposit { get; set; } = new();
 
     /// <summary>All of it, read; problems are noted on the fields.</summary>
-    public DropOffFacts Read(ModelStateDictionary state, ShopDay shop)
+    public DropOff Read(ModelStateDictionary state, ShopDay shop)
     {
         var animals = Animals.Select((animal, i) => animal.Read(state, $"Input.Animals[{i}]", shop.Settings.TagRule, shop.Today)).ToList();
         if (JobId is not null)
-            return new DropOffFacts(Owner, [], animals, null, Money.Zero, Deposit.Method);
+            return new DropOff(Owner.Taken(), [], animals, null, Money.Zero, Deposit.Method);
         Owner.Check(state);
         var people = PersonInput.Read(People, state, "Input.People").ToList();
-        return new DropOffFacts(Owner, people, animals, Order.Read(state, shop.Today, Animals), Deposit.Read(state), Deposit.Method);
+        return new DropOff(Owner.Taken(), people, animals, Order.Read(state, shop.Today, Animals), Deposit.Read(state), Deposit.Method);
     }
 
     /// <summary>Name, phone, tag and weight alone must be right; of the rest, what can be read is kept, and it is completed later.</summary>
-    public DropOffFacts ReadLeast(ModelStateDictionary state, ShopDay shop)
+    public DropOff ReadLeast(ModelStateDictionary state, ShopDay shop)
     {
         Owner.Check(state);
         var animals = Animals.Select((animal, i) => animal.ReadLeast(state, $"Input.Animals[{i}]", shop.Settings.TagRule, shop.Today)).ToList();
         var rest = new ModelStateDictionary();
         var order = Order.Read(rest, shop.Today, Animals);
         var people = PersonInput.Read(People, new ModelStateDictionary(), "").ToList();
-        return new DropOffFacts(Owner, people, animals, rest.IsValid ? order : null, Deposit.Read(state), Deposit.Method, IsWhole: false);
+        return new DropOff(Owner.Taken(), people, animals, rest.IsValid ? order : null, Deposit.Read(state), Deposit.Method, IsWhole: false);
     }
 }

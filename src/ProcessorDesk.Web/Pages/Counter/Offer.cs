@@ -13,9 +13,8 @@ internal static class Offer
     public static IReadOnlyList<FormulaVersion> Of(RecordsContext records) =>
     [
         .. records.FormulaVersions.AsNoTracking()
-            .Include(formula => formula.Product)
-            .Include(formula => formula.Ingredients)
-            .Where(formula => formula.Product.RetiredAt == null && formula.Number == formula.Product.Formulas.Max(other => other.Number))
+            .Newest()
+            .Where(formula => formula.Product.RetiredAt == null)
             .OrderBy(formula => formula.Product.IsPlainGround).ThenBy(formula => formula.Product.Name)
             .AsEnumerable()
             .Where(formula => !formula.Product.Cured || formula.HasCure)

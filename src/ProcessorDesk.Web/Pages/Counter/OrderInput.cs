@@ -55,9 +55,9 @@ public sealed class OrderInput
             (Asks[at - 1], Asks[at]) = (Asks[at], Asks[at - 1]);
     }
 
-    public OrderFacts Read(ModelStateDictionary state, DateOnly today, IEnumerable<AnimalInput> animals, string prefix = "Input.Order")
+    public TakenOrder Read(ModelStateDictionary state, DateOnly today, IEnumerable<AnimalInput> animals, string prefix = "Input.Order")
     {
-        var asks = new List<OfferedAsk>();
+        var asks = new List<PlannedAsk>();
         for (var i = 0; i < Asks.Count; i++)
         {
             if (!Asks[i].IsBlank && Asks[i].Read(state, $"{prefix}.Asks[{i}]", Offered, NoPork) is { } ask)
@@ -66,7 +66,7 @@ public sealed class OrderInput
 
         if (asks.Count(ask => ask.Kind == AskKind.Rest) > 1)
             state.AddModelError($"{prefix}.Asks[{Asks.FindLastIndex(ask => !ask.IsBlank && ask.Kind == AskKind.Rest)}].Kind", "Another product takes the rest already. Give this one a weight or a percent.");
-        return new OrderFacts(ReadCuts(state, prefix, animals), asks, ReadPromise(state, prefix, today), this);
+        return new TakenOrder(ReadCuts(state, prefix, animals), asks, ReadPromise(state, prefix, today), Pooling, Wrap, NoPork, Notes);
     }
 
     private List<CutOrderLine> ReadCuts(ModelStateDictionary state, string prefix, IEnumerable<AnimalInput> animals)

@@ -60,14 +60,5 @@ public sealed class OwnerInput
             state.AddModelError($"{prefix}.Email", "An e-mail address has an @ in it. Type it again, or leave it empty.");
     }
 
-    /// <summary>The owner found, or a new one added; null where the one found is not there any more.</summary>
-    public Owner? Of(RecordsContext records)
-    {
-        if (Id is { } id)
-            return records.Owners.SingleOrDefault(owner => owner.Id == id);
-        var added = new Owner(Name, Phone);
-        added.Describe(Name, Phone, Address, Email, NameOnPacks);
-        records.Owners.Add(added);
-        return added;
-    }
+    public TakenOwner Taken() => new(Id, Name, Phone, Address, Email, NameOnPacks);
 }

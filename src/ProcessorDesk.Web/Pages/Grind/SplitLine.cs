@@ -29,7 +29,7 @@ public sealed record SplitLine(string Product, string Asked, GivenWeights Given,
         kept.Reasons.Split('\n', StringSplitOptions.RemoveEmptyEntries),
         CureShown.Of(kept.FormulaVersion, kept.MeatBlock, small));
 
-    private static string Words(GrindPlan.PlannedAsk ask, ScaleDivision division) => ask.Kind switch
+    private static string Words(PlannedAsk ask, ScaleDivision division) => ask.Kind switch
     {
         AskKind.OwnLean => $"{division.Print(ask.Amount)} of own meat",
         AskKind.Finished => $"{division.Print(ask.Amount)} finished",

@@ -1,15 +1,21 @@
-using ProcessorDesk.Records;
 using ProcessorDesk.Trade;
 
-namespace ProcessorDesk.Web.Pages.Counter;
+namespace ProcessorDesk.Records;
 
-/// <summary>An order that was read: what is to become of the meat.</summary>
-public sealed record OrderFacts(IReadOnlyList<CutOrderLine> Cuts, IReadOnlyList<OfferedAsk> Asks, DateOnly? PromisedFor, OrderInput Typed)
+/// <summary>What is to become of the meat.</summary>
+public sealed record TakenOrder(
+    IReadOnlyList<CutOrderLine> Cuts,
+    IReadOnlyList<PlannedAsk> Asks,
+    DateOnly? PromisedFor,
+    Pooling Pooling,
+    PackWrap Wrap,
+    bool NoPork,
+    string? Notes)
 {
     /// <summary>Writes the order on the job as far as it is not locked.</summary>
     public IReadOnlyList<Finding> WriteOn(Job job)
     {
-        job.Arrange(PromisedFor, Typed.Pooling, Typed.Wrap, Typed.NoPork, Typed.Notes);
+        job.Arrange(PromisedFor, Pooling, Wrap, NoPork, Notes);
         Finding?[] findings =
         [
             job.CutsLocked ? null : job.OrderCuts(Cuts),

@@ -1,33 +1,27 @@
-using ProcessorDesk.Records;
+using Microsoft.EntityFrameworkCore;
 using ProcessorDesk.Trade;
-using ProcessorDesk.Web.Hosting;
 
-namespace ProcessorDesk.Web.Pages.Counter;
+namespace ProcessorDesk.Records;
 
-/// <summary>Everything of a drop-off that was read.</summary>
-/// <param name="Order">Null where there is none yet.</param>
-/// <param name="IsWhole">False for "ticket now, details after".</param>
-public sealed record DropOffFacts(
-    OwnerInput Owner, IReadOnlyList<JobPerson> People, IReadOnlyList<AnimalFacts> Animals, OrderFacts? Order, Money Deposit, PaymentMethod Method,
-    bool IsWhole = true);
-
-/// <summary>Saves drop-offs: each inside one act.</summary>
-internal static class TakeIn
+/// <summary>Takes animals in, each drop-off inside one act.</summary>
+public static class TakingIn
 {
     /// <summary>A new job with all that belongs to it; its result is the job's id.</summary>
-    public static Outcome NewJob(RecordsContext records, ShopDay day, Act act, DropOffFacts facts)
+    /// <param name="today">The shop's day.</param>
+    public static Outcome TakeIn(this RecordsContext records, DropOff dropOff, DateOnly today, Act act)
     {
-        var (job, refusal) = StartJob(records, day.Today, act, facts.Owner);
+        var (job, refusal) = records.StartJob(dropOff.Owner, today, act);
         if (job is null)
             return Outcome.Refused(refusal!);
-        job.PutPeople(facts.People);
-        if (facts.Order?.WriteOn(job) is { Count: > 0 } findings)
+        job.PutPeople(dropOff.People);
+        if (dropOff.Order?.WriteOn(job) is { Count: > 0 } findings)
             return Outcome.Refused(findings);
-        if (facts.IsWhole)
+        if (dropOff.IsWhole)
             job.CompleteDetails();
-        var animals = facts.Animals.Select(animal => animal.TakeIn(records, day, job, act)).ToList();
-        if (!facts.Deposit.IsZero)
-            records.Payments.Add(new Payment(job, facts.Deposit, facts.Method, isDeposit: true, null, act.Now, act.Hand.Id));
+        var shop = records.Shop.AsNoTracking().Single();
+        var animals = dropOff.Animals.Select(animal => animal.TakeIn(records, shop, today, job, act)).ToList();
+        if (!dropOff.Deposit.IsZero)
+            records.Payments.Add(new Payment(job, dropOff.Deposit, dropOff.Method, isDeposit: true, null, act.Now, act.Hand.Id));
         records.SaveChanges();
         act.NewTicket(TicketKind.Claim, job.Id);
         TicketEach(act, animals);
@@ -35,7 +29,7 @@ internal static class TakeIn
     }
 
     /// <summary>More animals for a job whose split is not agreed; its result is the job's id.</summary>
-    public static Outcome JoinJob(RecordsContext records, ShopDay day, Act act, int jobId, IReadOnlyList<AnimalFacts> facts)
+    public static Outcome JoinJob(this RecordsContext records, int jobId, IReadOnlyList<TakenAnimal> taken, DateOnly today, Act act)
     {
         var job = records.Jobs.SingleOrDefault(one => one.Id == jobId);
         if (job is null)
@@ -44,16 +38,17 @@ internal static class TakeIn
             return Outcome.Refused(new Finding("", "The split of this job is agreed, so no animal can join it. Take it in as a new job of the same owner."));
         job.ReopenCutting();
         job.ReviseSheet();
-        var animals = facts.Select(animal => animal.TakeIn(records, day, job, act)).ToList();
+        var shop = records.Shop.AsNoTracking().Single();
+        var animals = taken.Select(animal => animal.TakeIn(records, shop, today, job, act)).ToList();
         records.SaveChanges();
         TicketEach(act, animals);
         return Outcome.Done(job.Id);
     }
 
     /// <summary>A job without animals yet, at the prices in force; null, with the reason, where it can't be.</summary>
-    public static (Job? Job, Finding? Refusal) StartJob(RecordsContext records, DateOnly today, Act act, OwnerInput typed)
+    public static (Job? Job, Finding? Refusal) StartJob(this RecordsContext records, TakenOwner taken, DateOnly today, Act act)
     {
-        if (typed.Of(records) is not { } owner)
+        if (taken.Of(records) is not { } owner)
             return (null, new Finding("Owner.Search", "This owner is not there any more. Find the owner again."));
         if (records.PriceLists.InForceOn(today).SingleOrDefault() is not { } prices)
             return (null, new Finding("", "There is no price list in force today. The manager makes one in the office."));
