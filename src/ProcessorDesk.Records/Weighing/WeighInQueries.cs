@@ -14,4 +14,12 @@ public static class WeighInQueries
             .Where(weighIn => weighIn.JobId == jobId && weighIn.Kind == WeighInKind.LeanTrim)
             .Select(weighIn => weighIn.Net)
             .ToList());
+
+    /// <summary>Net of the job's newest standing weigh-in of a kind; null where there is none.</summary>
+    public static Weight? LastOf(this RecordsContext records, int jobId, WeighInKind kind) =>
+        records.WeighIns.AsNoTracking().Standing()
+            .Where(weighIn => weighIn.JobId == jobId && weighIn.Kind == kind)
+            .OrderByDescending(weighIn => weighIn.Id)
+            .Select(weighIn => (Weight?)weighIn.Net)
+            .FirstOrDefault();
 }
