@@ -65,7 +65,8 @@ internal static class CutSheetPaper
         for (var i = 0; i < facts.Length; i++)
         {
             var width = shares[i] * room - 8;
-            var value = canvas.Fit(facts[i].Value, width, 1, new Lettering(13, Bold: true), 8);
+            var value = canvas.Fit(facts[i].Value, width, 1, new Lettering(13, Bold: true), 10);
+            value = canvas.Fit(facts[i].Value, width, 2, value, 7);
             canvas.Text(facts[i].Label, Lettering.Label, x, sheet.Y + Lettering.Label.Ascent);
             height = Math.Max(height, canvas.Lines(canvas.Wrap(facts[i].Value, value, width), value, x, sheet.Y + Lettering.Label.LineHeight));
             x += shares[i] * room;

@@ -12,7 +12,7 @@ internal static class Printable
     public static string Text(string text)
     {
         var printed = new StringBuilder(text.Length);
-        foreach (var character in text.Normalize(NormalizationForm.FormC).EnumerateRunes())
+        foreach (var character in text.EnumerateRunes())
             printed.Append(Of(character));
         return printed.ToString();
     }

@@ -77,10 +77,13 @@ internal sealed class Sheet
         (_column, Y) = (null, bottom);
     }
 
-    /// <summary>Wrapped text over the width; it may go on on the next page.</summary>
+    /// <summary>Wrapped text over the width; a short one stays whole, a long one may go on on the next page.</summary>
     public void Paragraph(string text, Lettering lettering, double indent = 0, double? width = null)
     {
-        foreach (var line in Canvas.Wrap(text, lettering, width ?? Width - indent))
+        var lines = Canvas.Wrap(text, lettering, width ?? Width - indent);
+        if (lines.Count <= 5)
+            Need(lines.Count * lettering.LineHeight);
+        foreach (var line in lines)
         {
             Need(lettering.LineHeight);
             Canvas.Text(line, lettering, Left + indent, Y + lettering.Ascent);

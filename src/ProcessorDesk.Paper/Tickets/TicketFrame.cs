@@ -112,15 +112,17 @@ internal static class TicketFrame
         var size = largest;
         while (size > smallest && holds.Sum(hold => Height(hold, size)) > room)
             size -= 0.5;
+        var all = holds.Sum(hold => Height(hold, size)) <= room;
         var y = top;
         for (var i = 0; i < holds.Count; i++)
         {
             var hold = holds[i];
+            var after = all || i == holds.Count - 1 ? 0 : Lettering.Strong.LineHeight;
+            var fits = y - top + Height(hold, size) + after <= room;
             // The first always stands in its box, in its reason alone where its words are too many.
-            if (i == 0 && Height(hold, size) > room - gap - Lettering.Strong.LineHeight)
-                hold = new HoldNotice(canvas.Shorten(hold.Reason, Lettering.Strong, Width - 90), "See the job.");
-            var after = i == holds.Count - 1 ? 0 : Lettering.Strong.LineHeight;
-            if (i > 0 && y - top + Height(hold, size) + after > room)
+            if (i == 0 && !fits)
+                hold = new HoldNotice(canvas.Shorten(hold.Reason, new Lettering(size, Bold: true), Width - 90), "See the job.");
+            if (i > 0 && !fits)
             {
                 if (draw)
                     canvas.Text($"and {holds.Count - i} more on hold: see the job", Lettering.Strong, Left, y + Lettering.Strong.Ascent);

@@ -59,6 +59,7 @@ public sealed class LettersTests
     [Theory]
     [InlineData("A\tB", "A B")]
     [InlineData("A\u200EB", "AB")]
+    [InlineData("Jose\u0301 Nun\u0303ez", "Jose\u0301 Nun\u0303ez")]
     [InlineData("⅓ side", "1/3 side")]
     [InlineData("twenty\u2011one", "twenty-one")]
     public void What_has_a_plain_form_is_printed_in_it(string typed, string printed)

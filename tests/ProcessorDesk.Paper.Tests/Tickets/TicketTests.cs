@@ -79,6 +79,15 @@ public sealed class TicketTests
     }
 
     [Fact]
+    public void A_single_hold_is_printed_in_full_on_the_fullest_ticket()
+    {
+        using var pdf = new RenderedPdf(PartTicket.Draw([TicketSamples.PartExtreme]));
+
+        var text = string.Join(' ', pdf.Pages[0].Words.Select(word => word.Text));
+        Assert.Contains($"HOLD: {Samples.Pending.Reason} {Samples.Pending.Words}", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Holds_that_find_no_room_are_counted()
     {
         using var pdf = new RenderedPdf(CarcassTicket.Draw([TicketSamples.CarcassExtreme with { Holds = [.. Enumerable.Repeat(Samples.NoTag, 5)] }]));
