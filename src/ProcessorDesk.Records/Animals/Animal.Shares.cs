@@ -5,6 +5,8 @@ namespace ProcessorDesk.Records;
 /// <summary>How an animal is divided among jobs. Its shares and their jobs must have been loaded.</summary>
 public sealed partial class Animal
 {
+    private const int FinestShare = 10_000;
+
     /// <summary>Whether the fractions come to exactly one, as they must before the first knife.</summary>
     public bool IsWhollyShared => SharesSum == Ratio.One;
 
@@ -14,6 +16,10 @@ public sealed partial class Animal
         if (_shares.Any(share => share.Job.CutsLocked))
             return new Finding("", "Cutting has started on this animal, so its shares stay as they are.");
         var each = _shares.Select(share => (Share: share, Fraction: fractions.Single(one => one.JobId == share.JobId).Fraction)).ToList();
+        if (each.Select(one => TooFine(one.Fraction)).FirstOrDefault(refusal => refusal is not null) is { } tooFine)
+            return tooFine with { Field = "" };
+        if (each.Any(one => one.Fraction < Ratio.Zero))
+            return new Finding("", "A share is never less than 0.");
         var sum = each.Aggregate(Ratio.Zero, (total, one) => total + one.Fraction);
         if (sum > Ratio.One)
             return new Finding("", $"The shares come to {sum}. Together they are 1 at most.", sum.ToString(), "1");
@@ -21,4 +27,8 @@ public sealed partial class Animal
             share.Set(fraction, Share.PortionOf(fraction));
         return null;
     }
+
+    private static Finding? TooFine(Ratio fraction) => fraction.Denominator > FinestShare
+        ? new Finding("Fraction", "A share this fine can't be kept. Type it as 1, 1/2 or 1/4.", fraction.ToString(), $"down to 1/{FinestShare}")
+        : null;
 }

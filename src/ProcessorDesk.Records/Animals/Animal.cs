@@ -5,8 +5,6 @@ namespace ProcessorDesk.Records;
 /// <summary>One carcass, or one delivery of loose meat, with its official tag.</summary>
 public sealed partial class Animal : IVersioned
 {
-    private const int FinestShare = 10_000;
-
     private readonly List<Share> _shares = [];
     private readonly List<Hold> _holds = [];
     private readonly List<Part> _parts = [];
@@ -116,8 +114,8 @@ public sealed partial class Animal : IVersioned
     {
         if (fraction <= Ratio.Zero || fraction > Ratio.One)
             return new Finding("Fraction", "A share is more than 0 and at most 1. Type it as 1, 1/2 or 1/4.");
-        if (fraction.Denominator > FinestShare)
-            return new Finding("Fraction", "A share this fine can't be kept. Type it as 1, 1/2 or 1/4.", fraction.ToString(), $"down to 1/{FinestShare}");
+        if (TooFine(fraction) is { } refusal)
+            return refusal;
         var sum = SharesSum + fraction;
         if (sum > Ratio.One)
             return new Finding("Fraction", $"The shares of this animal would come to {sum}. They must come to 1.", sum.ToString(), "1");

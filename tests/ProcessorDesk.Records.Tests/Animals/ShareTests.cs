@@ -66,10 +66,41 @@ public sealed class ShareTests(ShopFile shop) : IClassFixture<ShopFile>
         var (whole, half) = (Shared((1, 2), (1, 2)), Shared((1, 2)));
         using var records = shop.Open();
 
-        Assert.Empty(records.NotFullyShared(JobOf(records, whole)));
-        var finding = Assert.Single(records.NotFullyShared(JobOf(records, half)));
-        Assert.Contains("only to 1/2", finding.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain(records.StoppingKnife(JobOf(records, whole)), IsOfShares);
+        var finding = Assert.Single(records.StoppingKnife(JobOf(records, half)), IsOfShares);
+        Assert.Equal(("1/2", "1"), (finding.Found, finding.Allowed));
     }
+
+    [Fact]
+    public void An_animal_divided_anew_comes_to_one_at_most_and_names_its_portions()
+    {
+        var animal = Shared((1, 2), (1, 2));
+
+        Assert.NotNull(Divide(animal, Ratio.Of(3, 4), Ratio.Of(1, 2)));
+        Assert.NotNull(Divide(animal, Ratio.Of(33333333333, 100000000000), Ratio.Of(1, 2)));
+        Assert.NotNull(Divide(animal, Ratio.Of(-1, 4), Ratio.Of(1, 2)));
+        Assert.Equal(["1/2", "1/2"], Fractions(animal));
+
+        Assert.Null(Divide(animal, Ratio.Of(3, 4), Ratio.Of(1, 4)));
+        Assert.Equal(["3/4", "1/4"], Fractions(animal));
+        using var records = shop.Open();
+        Assert.Equal([Portion.Part, Portion.Quarter], Whole(records, animal).Shares.OrderBy(share => share.Id).Select(share => share.Portion));
+    }
+
+    private Finding? Divide(int animalId, Ratio first, Ratio second) => shop.Do((records, _) =>
+    {
+        var animal = records.Animals.Include(one => one.Shares).ThenInclude(share => share.Job).Single(one => one.Id == animalId);
+        var jobs = animal.Shares.OrderBy(share => share.Id).Select(share => share.JobId).ToList();
+        return animal.Divide([(jobs[0], first), (jobs[1], second)]);
+    });
+
+    private List<string> Fractions(int animalId)
+    {
+        using var records = shop.Open();
+        return [.. Whole(records, animalId).Shares.OrderBy(share => share.Id).Select(share => share.Fraction.ToString())];
+    }
+
+    private static bool IsOfShares(Finding finding) => finding.Text.Contains("shares", StringComparison.Ordinal);
 
     private int Shared(params (int Numerator, int Denominator)[] shares) => shop.Do((records, act) =>
     {
