@@ -11,6 +11,9 @@ namespace ProcessorDesk.Trade.Yields;
 public sealed record YieldForecast(
     Weight Typical, Weight? UsualLow, Weight? UsualHigh, Weight? ExtremeLow, Weight? ExtremeHigh, string Source, string Mark)
 {
+    /// <summary>Estimates are printed to a tenth of a pound: more would claim what no ratio knows.</summary>
+    public static ScaleDivision PrintedAt { get; } = ScaleDivision.Of(WeightUnit.Pound, 0.1m);
+
     /// <summary>Low end of the widest range there is; null where none is published.</summary>
     public Weight? Low => ExtremeLow ?? UsualLow;
 
@@ -18,8 +21,9 @@ public sealed record YieldForecast(
     public Weight? High => ExtremeHigh ?? UsualHigh;
 
     /// <summary>"107.8 lb, usually 102.4 to 113.1, at the extremes 91.6 to 123.9".</summary>
-    public string Print(ScaleDivision division)
+    public string Print()
     {
+        var division = PrintedAt;
         var text = division.Print(Typical);
         if (UsualLow is { } usualLow && UsualHigh is { } usualHigh)
             text += $", usually {division.PrintFigure(usualLow)} to {division.PrintFigure(usualHigh)}";

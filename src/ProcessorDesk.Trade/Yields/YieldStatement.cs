@@ -59,7 +59,7 @@ public sealed record YieldStatement
         var came = $"{division.Print(Actual)} came of {division.Print(From)}" + (Ratio is { } ratio ? $", {ratio.PrintPercent()}. " : ". ");
         return Forecast is null
             ? came + "No yield is published for this; the shop's own records will show what is usual."
-            : $"{came}Expected: {Forecast.Print(division)}. {Standing(division)} Source: {Forecast.Source}.";
+            : $"{came}Expected: {Forecast.Print()}. {Standing(division)} Source: {Forecast.Source}.";
     }
 
     private string Standing(ScaleDivision division) => Verdict switch

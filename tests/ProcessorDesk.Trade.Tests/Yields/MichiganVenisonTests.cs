@@ -62,7 +62,7 @@ public sealed class MichiganVenisonTests
         var both = Forecasting.Together([first, second]);
 
         Assert.Equal(128.5m * 0.48m + 96.0m * 0.48m, 107.76m);
-        Assert.Equal("107.8 lb, usually 102.4 to 113.1, at the extremes 91.6 to 123.9", both.Print(s_tenth));
+        Assert.Equal("107.8 lb, usually 102.4 to 113.1, at the extremes 91.6 to 123.9", both.Print());
         Assert.Equal(first.Source, both.Source);
         Assert.Equal("A", both.Mark);
     }

@@ -35,7 +35,7 @@ public sealed class YieldStatementTests
     public void An_odd_yield_is_told_with_its_range_and_source_and_what_to_look_for()
     {
         Assert.Equal(
-            "92.75 lb came of 224.50 lb, 41.3 %. Expected: 107.76 lb, usually 102.37 to 113.15, at the extremes 91.60 to 123.92. "
+            "92.75 lb came of 224.50 lb, 41.3 %. Expected: 107.8 lb, usually 102.4 to 113.1, at the extremes 91.6 to 123.9. "
             + "This is beyond the usual range but inside the extreme one, as shot damage, trimming and build will do. Source: " + s_forecast.Source + ".",
             Statement("92.75", s_forecast).Words);
         Assert.Contains("look for a weight not booked", Statement("80", s_forecast).Words, StringComparison.Ordinal);
@@ -58,7 +58,7 @@ public sealed class YieldStatementTests
         var statement = YieldStatement.Of(Weight.FromPounds(60m), Weight.FromPounds(20m), forecast, ScaleDivision.HundredthPound);
 
         Assert.False(statement.IsFlagged);
-        Assert.EndsWith("Expected: 51.00 lb. No range is published for it. Source: common practice, no source.", statement.Words, StringComparison.Ordinal);
+        Assert.EndsWith("Expected: 51.0 lb. No range is published for it. Source: common practice, no source.", statement.Words, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -54,7 +54,7 @@ internal static class YieldStatements
     private static string Printed(Weight? weight, ScaleDivision division) => weight is { } known ? division.Print(known) : "";
 
     private static YieldRange Range(Trade.Yields.YieldStatement yield, Trade.Yields.YieldForecast forecast, ScaleDivision division) => new(
-        $"From {division.Print(yield.From)}: {forecast.Print(division)} boneless.",
+        $"From {division.Print(yield.From)}: {forecast.Print()} boneless.",
         forecast.Source,
         yield.Actual,
         division.Print(yield.Actual),
