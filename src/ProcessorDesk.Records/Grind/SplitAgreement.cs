@@ -44,8 +44,8 @@ public static class SplitAgreement
             findings.Add(new Finding("", "A split is agreed already. Withdraw it first to make another."));
         if (job.CuttingDoneAt is null)
             findings.Add(new Finding("", "Cutting is not finished: more trim may come. Finish it on the cut sheet first."));
-        if (lean.IsZero)
-            findings.Add(new Finding("", "No lean trim is weighed yet."));
+        if (lean.IsZero && records.WeightsOf(job.Id, division).Cuts.IsZero)
+            findings.Add(new Finding("", "No meat is weighed yet: neither lean trim nor packed cuts."));
         if (division.CountOf(lean) != division.CountOf(shownLean))
             findings.Add(new Finding("", $"The lean was {division.Print(shownLean)} when this page was shown and is {division.Print(lean)} now. Look at the split again, then agree."));
         if (job.NoPork && records.GrindOrders.Any(ask => ask.JobId == job.Id && ask.Product.Formulas.Any(formula =>

@@ -126,6 +126,26 @@ public sealed class SplitPageTests(TrimmedShop shop) : IClassFixture<TrimmedShop
     }
 
     [Fact]
+    public async Task An_order_of_cuts_alone_has_a_split_of_nothing_so_that_it_can_leave()
+    {
+        var job = TrimmedJob.Make(shop);
+        shop.Write((records, act) =>
+        {
+            foreach (var weighIn in records.WeighIns.Where(weighIn => weighIn.JobId == job).ToList())
+                weighIn.StrikeOut("all of it went into roasts", act.Now, shop.StaffOf(StaffRole.Cutter));
+            records.WeighIns.Add(WeighIn.OfJob(
+                WeighInKind.CutPack, job, null, Trade.Weight.FromPounds(61m), Trade.Weight.Zero, new Reading("Bench", Trade.ScaleDivision.HundredthPound), act.Now, shop.StaffOf(StaffRole.Cutter)));
+            return Outcome.Done();
+        });
+        using var desk = await shop.SignIn(StaffRole.Cutter, "Grind");
+
+        var page = await (await desk.Open($"/Grind/Split/{job}")).Press("Agree this split");
+
+        page.Expect("The split is agreed");
+        Assert.Empty(page.Problems);
+    }
+
+    [Fact]
     public async Task The_list_shows_what_is_to_be_split()
     {
         var job = TrimmedJob.Make(shop, owner: "Teodora Vance");
