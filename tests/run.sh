@@ -52,16 +52,16 @@ install_packages() {
     give_up "apt-get could not install ${missing[*]}."
 }
 
-# Test projects, the quick ones first and the browser last, so that a plain mistake shows early; a project that is not
-# named here runs before the browser.
+# Test projects, from the ground up and the browser last, so that a plain mistake shows early and where it was made; they
+# are in order of time too. A project that is not named here runs before the browser.
 projects() {
   local project rank
   for project in tests/*/*.csproj; do
     case "$project" in
       *.Trade.Tests.csproj) rank=1 ;;
       *.Records.Tests.csproj) rank=2 ;;
-      *.Paper.Tests.csproj) rank=3 ;;
-      *.Web.Tests.csproj) rank=4 ;;
+      *.Web.Tests.csproj) rank=3 ;;
+      *.Paper.Tests.csproj) rank=4 ;;
       *.Browser.Tests.csproj) rank=9 ;;
       *) rank=5 ;;
     esac

@@ -18,17 +18,17 @@ public static class KnifeQueries
     public static ILookup<int, Finding> StoppingKnife(this RecordsContext records, IQueryable<Job> jobs)
     {
         var ids = jobs.Select(job => job.Id);
-        var held = records.Holds.AsNoTracking().Standing()
-            .Where(hold => records.HoldRules.Any(rule => rule.Reason == hold.Reason && rule.Act == HeldAct.Cut && rule.Stops))
-            .SelectMany(
-                hold => records.Jobs.Where(job => ids.Contains(job.Id)
-                    && (job.Id == hold.JobId || records.Shares.Any(share => share.JobId == job.Id && share.AnimalId == hold.AnimalId))),
-                (hold, job) => new { JobId = job.Id, hold.Reason })
-            .AsEnumerable()
-            .Select(hold => (hold.JobId, Finding: new Finding("", $"On hold: {Wording.Of(hold.Reason)}.")));
+        var holds = records.Holds.AsNoTracking().Standing()
+            .Where(hold => records.HoldRules.Any(rule => rule.Reason == hold.Reason && rule.Act == HeldAct.Cut && rule.Stops));
+        var held =
+            from job in records.Jobs.AsNoTracking()
+            from hold in holds
+            where ids.Contains(job.Id)
+                && (job.Id == hold.JobId || records.Shares.Any(share => share.JobId == job.Id && share.AnimalId == hold.AnimalId))
+            select new { JobId = job.Id, hold.Reason };
         return Unready(records, jobs)
             .SelectMany(job => job.Select(finding => (JobId: job.Key, Finding: finding)))
-            .Concat(held)
+            .Concat(held.AsEnumerable().Select(hold => (hold.JobId, Finding: new Finding("", $"On hold: {Wording.Of(hold.Reason)}."))))
             .ToLookup(one => one.JobId, one => one.Finding);
     }
 
