@@ -33,7 +33,7 @@ public sealed record CarcassTicket(
     public static byte[] Draw(IReadOnlyList<CarcassTicket> tickets) =>
         TicketFrame.Draw("Carcass ticket " + string.Join(", ", tickets.Select(ticket => ticket.Code)), tickets, Draw);
 
-    private static void Draw(Canvas canvas, CarcassTicket ticket)
+    internal static void Draw(Canvas canvas, CarcassTicket ticket)
     {
         TicketFrame.Fill(canvas, ticket.ShopName, ticket.Holds,
         [

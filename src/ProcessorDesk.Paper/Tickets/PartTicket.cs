@@ -29,7 +29,7 @@ public sealed record PartTicket(
     public static byte[] Draw(IReadOnlyList<PartTicket> tickets) =>
         TicketFrame.Draw("Part ticket " + string.Join(", ", tickets.Select(ticket => ticket.Code)), tickets, Draw);
 
-    private static void Draw(Canvas canvas, PartTicket ticket)
+    internal static void Draw(Canvas canvas, PartTicket ticket)
     {
         TicketFrame.Fill(canvas, ticket.ShopName, ticket.Holds,
         [

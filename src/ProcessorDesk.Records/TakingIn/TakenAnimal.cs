@@ -1,3 +1,4 @@
+using Microsoft.EntityFrameworkCore;
 using ProcessorDesk.Trade;
 using ProcessorDesk.Trade.Yields;
 
@@ -21,6 +22,9 @@ public sealed record TakenAnimal(Species Species, ArrivalState State)
     public string? Area { get; init; }
 
     public Weight? ArrivalWeight { get; init; }
+
+    /// <summary>Why a weight that was written down before is another now.</summary>
+    public string WeightBecause { get; init; } = "";
 
     public Temperature? Surface { get; init; }
 
@@ -56,6 +60,36 @@ public sealed record TakenAnimal(Species Species, ArrivalState State)
         if (ArrivalWeight is { } weight)
             records.WeighIns.Add(WeighIn.OfAnimal(WeighInKind.Arrival, animal, weight, Scale(shop, weight), act.Now, act.Hand.Id));
         return animal;
+    }
+
+    /// <summary>
+    /// Changes a kept animal: details, holds, more parts. A weight that differs strikes the one before and stands beside it.
+    /// Its holds and parts must have been loaded.
+    /// </summary>
+    public Outcome Change(RecordsContext records, Animal animal, DateOnly today, Act act)
+    {
+        WriteOn(animal, today, act.Now, act.Hand.Id);
+        var added = Parts.Distinct().Select(kind => animal.KeepPart(kind, PartNote)).ToList();
+        if (WeighAgain(records, animal, act) is { } refusal)
+            return Outcome.Refused(refusal);
+        records.SaveChanges();
+        foreach (var part in added)
+            act.NewTicket(TicketKind.Part, part.Id);
+        return Outcome.Done(animal.Id);
+    }
+
+    private Finding? WeighAgain(RecordsContext records, Animal animal, Act act)
+    {
+        var before = records.WeighIns.Include(weighIn => weighIn.Strike)
+            .Where(weighIn => weighIn.AnimalId == animal.Id && weighIn.Kind == WeighInKind.Arrival && weighIn.Strike == null)
+            .OrderByDescending(weighIn => weighIn.Id).FirstOrDefault();
+        if (ArrivalWeight is not { } weight || weight == before?.Net)
+            return null;
+        if (before?.StrikeOut(WeightBecause, act.Now, act.Hand.Id) is { } refusal)
+            return refusal with { Field = nameof(WeightBecause) };
+        var shop = records.Shop.AsNoTracking().Single();
+        records.WeighIns.Add(WeighIn.OfAnimal(WeighInKind.Arrival, animal, weight, Scale(shop, weight), act.Now, act.Hand.Id));
+        return null;
     }
 
     /// <summary>The rail's scale where the figure lies on its division, otherwise the bench's.</summary>

@@ -83,10 +83,12 @@ public sealed class DropOffTests(CounterShop shop) : IClassFixture<CounterShop>
             one.Form("Take it in").Fill(name, value);
         var two = await one.Press("Add another animal");
         var before = shop.Jobs;
-        await two.Send("Take it in", ("Input.Animals[1].Tag", "B-2"), ("Input.Animals[1].State", "Whole"));
+        var taken = await two.Send("Take it in", ("Input.Animals[1].Tag", "B-2"), ("Input.Animals[1].State", "Whole"));
 
-        await one.Press("Take it in");
+        var again = await one.Press("Take it in");
 
+        taken.Expect("T-9", "B-2");
+        Assert.Equal(taken.Path, again.Path);
         Assert.Equal(before + 1, shop.Jobs);
     }
 

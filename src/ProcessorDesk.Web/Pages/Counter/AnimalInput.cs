@@ -28,6 +28,9 @@ public sealed class AnimalInput
 
     public string Weight { get; set; } = "";
 
+    /// <summary>Why a weight that was written down before is another now.</summary>
+    public string WeightBecause { get; set; } = "";
+
     public string Surface { get; set; } = "";
 
     public string Condition { get; set; } = "";
@@ -83,6 +86,7 @@ public sealed class AnimalInput
         HarvestedOn = harvestedOn,
         Area = Area,
         ArrivalWeight = weight,
+        WeightBecause = WeightBecause,
         Surface = surface,
         Condition = Condition,
         DiseaseTest = DiseaseTest,

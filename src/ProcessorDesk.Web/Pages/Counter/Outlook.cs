@@ -24,7 +24,7 @@ public sealed record Outlook(
     public IEnumerable<(string Name, string Why)> CutShortWhenLow => Reasons(Low);
 
     public static Outlook Of(
-        RecordsContext records, ShopDay day, OrderInput order, IReadOnlyList<(AnimalInput Typed, Ratio Share)> animals)
+        RecordsContext records, ShopDay day, OrderInput order, IReadOnlyList<(AnimalInput Typed, Ratio Share)> animals, int? priceListId = null)
     {
         var unread = new ModelStateDictionary();
         var read = order.Read(unread, day.Today, animals.Select(animal => animal.Typed), "");
@@ -35,7 +35,8 @@ public sealed record Outlook(
         var rest = GrindAsk.OfRest(plain.Product.Name, plain.ToBlend());
         GrindSplit? Split(Weight? weight) => weight is { } some ? Splitting.Split(division.Round(some), asks, rest, division) : null;
         var (typical, low, high) = (Split(lean.Typical), Split(lean.Low), Split(lean.High));
-        var prices = records.PriceLists.AsNoTracking().InForceOn(day.Today).SelectMany(list => list.Prices).ToList();
+        var lists = records.PriceLists.AsNoTracking();
+        var prices = (priceListId is { } id ? lists.Where(list => list.Id == id) : lists.InForceOn(day.Today)).SelectMany(list => list.Prices).ToList();
         var price = PriceOutlook.Of(prices, day.Settings, animals, typical is null ? null : (low ?? typical, high ?? typical), order.Offered);
         var problems = unread.Where(field => field.Key.Contains(".Asks[", StringComparison.Ordinal))
             .SelectMany(field => field.Value!.Errors.Select(error => error.ErrorMessage));

@@ -7,7 +7,7 @@ namespace ProcessorDesk.Web.Pages.Counter;
 
 public sealed class TakenInModel(RecordsContext records, ShopDay shop) : StationPage
 {
-    public JobPapers Job { get; private set; } = null!;
+    public JobPapers Papers { get; private set; } = null!;
 
     public ShopDay Shop => shop;
 
@@ -15,7 +15,7 @@ public sealed class TakenInModel(RecordsContext records, ShopDay shop) : Station
     {
         if (JobPapers.Of(records, job) is not { } found)
             return NotFound();
-        Job = found;
+        Papers = found;
         return Page();
     }
 }

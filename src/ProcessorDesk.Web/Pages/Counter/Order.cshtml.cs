@@ -1,0 +1,91 @@
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.EntityFrameworkCore;
+using ProcessorDesk.Records;
+using ProcessorDesk.Web.Forms;
+using ProcessorDesk.Web.Hosting;
+
+namespace ProcessorDesk.Web.Pages.Counter;
+
+/// <summary>Changes a kept order as far as it is not locked, or completes one that was left for later.</summary>
+public sealed class OrderModel(RecordsContext records, Verbs verbs, ShopDay shop) : OrderPage
+{
+    [BindProperty]
+    public OrderInput Input { get; set; } = new();
+
+    public JobPapers Papers { get; private set; } = null!;
+
+    /// <summary>The order as somebody else saved it meanwhile; null where nobody did.</summary>
+    public IReadOnlyList<(string What, string Wanted)>? Theirs { get; private set; }
+
+    protected override OrderInput Order => Input;
+
+    private int JobId => int.Parse((string)RouteData.Values["job"]!, System.Globalization.CultureInfo.InvariantCulture);
+
+    public IActionResult OnGet()
+    {
+        if (JobPapers.Of(records, JobId) is not { } papers)
+            return NotFound();
+        Input = KeptOrder.Of(papers.Job, shop.Settings.BenchDivision);
+        Version = papers.Job.Version;
+        return Shown();
+    }
+
+    public IActionResult OnPost()
+    {
+        if (JobPapers.Of(records, JobId) is not { } papers)
+            return NotFound();
+        Input.Offered = Offer.Of(records);
+        var facts = Input.Read(ModelState, papers.Job.PromisedFor is { } promised && promised < shop.Today ? promised : shop.Today, KeptOrder.Animals(papers).Select(animal => animal.Typed), "Input");
+        if (!ModelState.IsValid)
+            return Shown();
+        var outcome = verbs.Run("change an order", Hand, FormKey, act => Change(facts));
+        if (outcome.IsDone)
+        {
+            Say(outcome.Result == "" ? "The order stands as it was." : outcome.Result);
+            return RedirectToPage(new { job = JobId });
+        }
+
+        if (outcome.IsStale)
+            ShowTheirs();
+        ModelState.Add(outcome.Findings);
+        return Shown();
+    }
+
+    private Outcome Change(TakenOrder facts)
+    {
+        var job = records.Jobs.Include(one => one.CutOrder).Include(one => one.Asks).Single(one => one.Id == JobId);
+        if (job.Version != Version)
+            return Outcome.Stale();
+        var products = Products();
+        var (before, wasComplete) = (OrderLines.Of(job, shop, products), job.DetailsComplete);
+        var findings = facts.WriteOn(job);
+        if (findings.Count > 0)
+            return Outcome.Refused(findings);
+        job.CompleteDetails();
+        if (wasComplete && before.SequenceEqual(OrderLines.Of(job, shop, products)))
+            return Outcome.Done("");
+        if (wasComplete)
+            job.ReviseSheet();
+        return Outcome.Done(wasComplete ? $"The order is changed. A cut sheet printed before is out of date: this is revision {job.SheetRevision}." : "The order is complete.");
+    }
+
+    private void ShowTheirs()
+    {
+        var job = records.Jobs.AsNoTracking().Include(one => one.CutOrder).Include(one => one.Asks).Single(one => one.Id == JobId);
+        Theirs = OrderLines.Of(job, shop, Products());
+        // The next press is made knowing what the other hand saved.
+        Version = job.Version;
+        ModelState.Remove(nameof(Version));
+    }
+
+    private Dictionary<int, string> Products() => records.Products.AsNoTracking().ToDictionary(product => product.Id, product => product.Name);
+
+    protected override void Load()
+    {
+        Papers = JobPapers.Of(records, JobId)!;
+        (Input.CutsLocked, Input.AsksLocked) = (Papers.Job.CutsLocked, Papers.Job.AsksLocked);
+        if (Input.Offered.Count == 0)
+            Input.Offered = Offer.Of(records);
+        Outlook = Outlook.Of(records, shop, Input, KeptOrder.Animals(Papers), Papers.Job.PriceListId);
+    }
+}
