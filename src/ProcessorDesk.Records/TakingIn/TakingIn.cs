@@ -36,6 +36,8 @@ public static class TakingIn
             return Outcome.Refused(new Finding("", "This job is not there any more. Start a new drop-off."));
         if (job.AsksLocked)
             return Outcome.Refused(new Finding("", "The split of this job is agreed, so no animal can join it. Take it in as a new job of the same owner."));
+        if (job.HandedOverAt is not null)
+            return Outcome.Refused(new Finding("", "This job is handed over. Take the animal in as a new job of the same owner."));
         job.ReopenCutting();
         job.ReviseSheet();
         var shop = records.Shop.AsNoTracking().Single();

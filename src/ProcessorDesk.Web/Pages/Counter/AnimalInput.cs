@@ -52,7 +52,11 @@ public sealed class AnimalInput
     /// <summary>The next animal of the same delivery: most of what its papers say is the same.</summary>
     public AnimalInput Next() => new()
     {
-        Species = Species, State = State, Licence = Licence, HarvestedOn = HarvestedOn, Area = Area,
+        Species = Species,
+        State = State,
+        Licence = Licence,
+        HarvestedOn = HarvestedOn,
+        Area = Area,
     };
 
     /// <summary>What was typed, read; problems are noted on the fields.</summary>

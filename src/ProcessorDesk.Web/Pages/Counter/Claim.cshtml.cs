@@ -51,6 +51,6 @@ public sealed class ClaimModel(RecordsContext records, ShopDay day) : StationPag
     }
 
     private static string Forecast(Outlook outlook) => outlook.Lean.Boneless is { } boneless
-        ? $"Boneless meat to expect: {boneless.Print(outlook.Division)}. Shot damage and trimming give less. Source: {boneless.Source}."
+        ? $"Boneless meat to expect: {boneless.Print()}. Shot damage and trimming give less. Source: {boneless.Source}."
         : string.Join(' ', outlook.Lean.Gaps);
 }

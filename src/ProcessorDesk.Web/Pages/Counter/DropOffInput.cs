@@ -40,6 +40,6 @@ public sealed class DropOffInput
         var rest = new ModelStateDictionary();
         var order = Order.Read(rest, shop.Today, Animals);
         var people = PersonInput.Read(People, new ModelStateDictionary(), "").ToList();
-        return new DropOff(Owner.Taken(), people, animals, rest.IsValid ? order : null, Deposit.Read(state), Deposit.Method, IsWhole: false);
+        return new DropOff(Owner.Taken(), people, animals, rest.IsValid ? order with { Cuts = Order.SaysCuts ? order.Cuts : [] } : null, Deposit.Read(state), Deposit.Method, IsWhole: false);
     }
 }

@@ -25,29 +25,23 @@ public sealed class IndexModel(RecordsContext records, ShopDay shop) : StationPa
         Recent = Read(records.Jobs.OrderByDescending(job => job.TakenAt).ThenByDescending(job => job.Number));
     }
 
-    private List<Line> Read(IQueryable<Job> jobs) =>
-    [
-        .. jobs.AsNoTracking().Take(Most)
-            .Select(job => new
-            {
-                job.Id, job.Number, Owner = job.Owner.Name, job.OwnerId, job.TakenAt, job.PromisedFor, job.DetailsComplete,
-                job.CuttingStartedAt, job.CuttingDoneAt, job.SplitAgreedAt, job.HandedOverAt,
-                Animals = job.Shares.OrderBy(share => share.AnimalId).Select(share => new { share.AnimalId, share.Animal.Species, share.Animal.Tag }).ToList(),
-                Holds = records.Holds.Where(hold => hold.ReleasedAt == null && (hold.JobId == job.Id || job.Shares.Any(share => share.AnimalId == hold.AnimalId)))
-                    .Select(hold => hold.Reason).ToList(),
-            })
-            .AsSplitQuery()
-            .AsEnumerable()
-            .Select(job => new Line(
-                job.Id, job.Number, job.Owner, job.OwnerId, job.TakenAt, job.DetailsComplete,
-                Job.StageOf(job.DetailsComplete, job.CuttingStartedAt, job.CuttingDoneAt, job.SplitAgreedAt, job.HandedOverAt),
-                [.. job.Animals.Select(animal => new LineAnimal(animal.AnimalId, Wording.Of(animal.Species), animal.Tag))],
-                [.. job.Holds.Distinct().Select(Wording.Of)]))
-    ];
+    private List<Line> Read(IQueryable<Job> ordered)
+    {
+        var jobs = ordered.AsNoTracking().Take(Most).Include(job => job.Owner).Include(job => job.Shares).ThenInclude(share => share.Animal).AsSplitQuery().ToList();
+        var ids = jobs.Select(job => job.Id).ToList();
+        var animals = jobs.SelectMany(job => job.Shares.Select(share => share.AnimalId)).Distinct().ToList();
+        var holds = records.Holds.AsNoTracking().Standing()
+            .Where(hold => (hold.JobId != null && ids.Contains(hold.JobId.Value)) || (hold.AnimalId != null && animals.Contains(hold.AnimalId.Value)))
+            .Select(hold => new { hold.JobId, hold.AnimalId, hold.Reason })
+            .ToList();
+        return
+        [
+            .. jobs.Select(job => new Line(
+                job,
+                [.. job.Shares.OrderBy(share => share.AnimalId).Select(share => share.Animal)],
+                [.. holds.Where(hold => hold.JobId == job.Id || job.Shares.Any(share => share.AnimalId == hold.AnimalId)).Select(hold => Wording.Of(hold.Reason)).Distinct()]))
+        ];
+    }
 
-    public sealed record Line(
-        int Id, int Number, string Owner, int OwnerId, DateTime TakenAt, bool DetailsComplete, JobStage Stage,
-        IReadOnlyList<LineAnimal> Animals, IReadOnlyList<string> Holds);
-
-    public sealed record LineAnimal(int Id, string Species, string? Tag);
+    public sealed record Line(Job Job, IReadOnlyList<Animal> Animals, IReadOnlyList<string> Holds);
 }

@@ -29,6 +29,8 @@ internal static class KeptOrder
             CutsLocked = job.CutsLocked,
             AsksLocked = job.AsksLocked,
         };
+        if (lines.Count > 0)
+            order.Style = "";
         if (order.Asks.Count == 0)
             order.Asks = [new(), new()];
         return order;

@@ -13,7 +13,11 @@ public sealed record LeanOutlook(YieldForecast? Boneless, Ratio ForGrind, bool I
 {
     private static readonly Dictionary<string, string> s_published = new()
     {
-        ["neck"] = "neck", ["shoulder"] = "shoulder", ["loin"] = "saddle", ["rib"] = "flank", ["haunch"] = "haunch",
+        ["neck"] = "neck",
+        ["shoulder"] = "shoulder",
+        ["loin"] = "saddle",
+        ["rib"] = "flank",
+        ["haunch"] = "haunch",
     };
 
     public Weight? Typical => Grind(Boneless?.Typical);

@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.Filters;
 using Microsoft.EntityFrameworkCore;
 using ProcessorDesk.Records;
 using ProcessorDesk.Web.Forms;
@@ -21,21 +22,28 @@ public sealed class OrderModel(RecordsContext records, Verbs verbs, ShopDay shop
 
     private int JobId => int.Parse((string)RouteData.Values["job"]!, System.Globalization.CultureInfo.InvariantCulture);
 
+    /// <summary>Every handler stands on the job.</summary>
+    public override void OnPageHandlerExecuting(PageHandlerExecutingContext context)
+    {
+        if (JobPapers.Of(records, JobId) is { } papers)
+            Papers = papers;
+        else
+            context.Result = NotFound();
+    }
+
     public IActionResult OnGet()
     {
-        if (JobPapers.Of(records, JobId) is not { } papers)
-            return NotFound();
-        Input = KeptOrder.Of(papers.Job, shop.Settings.BenchDivision);
-        Version = papers.Job.Version;
+        Input = KeptOrder.Of(Papers.Job, shop.Settings.BenchDivision);
+        Version = Papers.Job.Version;
         return Shown();
     }
 
     public IActionResult OnPost()
     {
-        if (JobPapers.Of(records, JobId) is not { } papers)
-            return NotFound();
         Input.Offered = Offer.Of(records);
-        var facts = Input.Read(ModelState, papers.Job.PromisedFor is { } promised && promised < shop.Today ? promised : shop.Today, KeptOrder.Animals(papers).Select(animal => animal.Typed), "Input");
+        // A promise that was missed may stand as it is while something else is changed.
+        var earliest = Papers.Job.PromisedFor is { } promised && promised < shop.Today ? promised : shop.Today;
+        var facts = Input.Read(ModelState, earliest, KeptOrder.Animals(Papers).Select(animal => animal.Typed), "Input");
         if (!ModelState.IsValid)
             return Shown();
         var outcome = verbs.Run("change an order", Hand, FormKey, act => Change(facts));
@@ -82,7 +90,6 @@ public sealed class OrderModel(RecordsContext records, Verbs verbs, ShopDay shop
 
     protected override void Load()
     {
-        Papers = JobPapers.Of(records, JobId)!;
         (Input.CutsLocked, Input.AsksLocked) = (Papers.Job.CutsLocked, Papers.Job.AsksLocked);
         if (Input.Offered.Count == 0)
             Input.Offered = Offer.Of(records);

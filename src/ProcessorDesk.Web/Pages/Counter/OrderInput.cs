@@ -39,7 +39,8 @@ public sealed class OrderInput
 
     private CutMenu.Style Chosen => CutMenu.Styles.FirstOrDefault(style => style.Code == Style) ?? CutMenu.Styles[0];
 
-    public string CutByStyle(string group) => Chosen.CutFor(group);
+    /// <summary>Somebody said something about the cuts; the style that stands there unasked is not yet an order.</summary>
+    public bool SaysCuts => Chosen != CutMenu.Styles[0] || Cuts.Any(cut => cut.Cut != "" || cut.Detail != "" || cut.PerPack != "");
 
     /// <summary>Writes the style's cuts into the lines, so that each can be changed by hand.</summary>
     public void FillFromStyle()
