@@ -129,6 +129,24 @@ public sealed class HoldTests(CounterShop shop) : IClassFixture<CounterShop>
     }
 
     [Fact]
+    public async Task A_whole_job_is_put_on_hold_and_let_go_at_its_order()
+    {
+        using var desk = await shop.SignIn(StaffRole.Clerk);
+        await TakeIn(desk, "Whole Job");
+        var id = shop.Read(records => records.Jobs.Single(job => job.Owner.Name == "Whole Job").Id);
+
+        var page = await (await desk.Open($"/Counter/Order/{id}")).Send("Put it on hold", ("Hold.Reason", "Dispute"), ("Hold.Note", "Two claim it"));
+        page.Expect("The whole job is on hold", "Two claim it");
+        Assert.NotEmpty(shop.Read(records => records.Stopping(id, HeldAct.HandOver)));
+        var refused = await page.Press("Release this hold");
+        Assert.Equal(["Say why the hold is released."], refused.Problems);
+        page = await refused.Send("Release this hold", ("Hold.Because", "Settled between them"));
+
+        page.Expect("Settled between them");
+        Assert.Empty(shop.Read(records => records.Stopping(id, HeldAct.HandOver)));
+    }
+
+    [Fact]
     public async Task A_weight_put_right_strikes_the_old_one_with_its_reason()
     {
         using var desk = await shop.SignIn(StaffRole.Clerk);

@@ -93,6 +93,18 @@ public sealed class OutlookTests(CounterShop shop) : IClassFixture<CounterShop>
     }
 
     [Fact]
+    public async Task A_warm_animal_is_warned_about_with_the_source()
+    {
+        using var desk = await shop.SignIn(StaffRole.Clerk);
+        var page = await desk.Open("/Counter/DropOff");
+
+        page = await page.Send("Work it out again", ("Input.Animals[0].Surface", "52"));
+
+        // Deer hang at or under 40 °F: Michigan State University Extension.
+        page.Expect("52.0 °F is above 40.0 °F", "Michigan State University Extension (3 to 5 days at or under 40 °F");
+    }
+
+    [Fact]
     public async Task The_live_panel_answers_with_itself_alone_and_saves_nothing()
     {
         using var desk = await shop.SignIn(StaffRole.Clerk);

@@ -1,5 +1,6 @@
 using ProcessorDesk.Records;
 using ProcessorDesk.Trade;
+using ProcessorDesk.Trade.Yields;
 
 namespace ProcessorDesk.Web.Pages.Counter;
 
@@ -9,10 +10,15 @@ public sealed record CounterCaution(string Heading, string Text, string Source);
 /// <summary>What the clerk and the owner should have in mind about these animals. Local rules go before all of it.</summary>
 public static class CounterCautions
 {
-    public static IEnumerable<CounterCaution> For(IEnumerable<(Species Species, DiseaseTest Test)> animals)
+    public static IEnumerable<CounterCaution> For(IReadOnlyList<AnimalInput> all)
     {
-        var all = animals.ToList();
-        if (all.Any(animal => IsCervid(animal.Species) && animal.Test is not (DiseaseTest.NotDetected or DiseaseTest.Detected)))
+        foreach (var animal in all)
+        {
+            if (TemperatureText.ParseShowingCold(animal.Surface).Try(out var surface, out _) && HangingGuidance.For(animal.Species).Judge(surface) is { } warm)
+                yield return new CounterCaution("Warm", warm.Text, warm.Source == Forecasting.NonePublished ? "" : warm.Source + ".");
+        }
+
+        if (all.Any(animal => IsCervid(animal.Species) && animal.DiseaseTest is not (DiseaseTest.NotDetected or DiseaseTest.Detected)))
         {
             yield return new CounterCaution("Chronic wasting disease",
                 "Untested is not negative. Ask whether the area needs a test, and keep the animal apart until a result. Follow your wildlife agency.",

@@ -13,7 +13,16 @@ public sealed class OrderModel(RecordsContext records, Verbs verbs, ShopDay shop
     [BindProperty]
     public OrderInput Input { get; set; } = new();
 
+    [BindProperty]
+    public HoldInput Hold { get; set; } = new();
+
     public JobPapers Papers { get; private set; } = null!;
+
+    /// <summary>The holds on the whole job; those of an animal stand on its own page.</summary>
+    public HoldList Holds => new(
+        [.. records.Holds.AsNoTracking().Where(hold => hold.JobId == JobId)], SignedIn.Role == StaffRole.Manager, Hold, "the whole job");
+
+    public int? ReleaseOf { get; private set; }
 
     /// <summary>The order as somebody else saved it meanwhile; null where nobody did.</summary>
     public IReadOnlyList<(string What, string Wanted)>? Theirs { get; private set; }
@@ -57,6 +66,31 @@ public sealed class OrderModel(RecordsContext records, Verbs verbs, ShopDay shop
             ShowTheirs();
         ModelState.Add(outcome.Findings);
         return Shown();
+    }
+
+    public IActionResult OnPostHold() => Finish("put a job on hold", "The whole job is on hold.", act =>
+    {
+        records.Holds.Add(Records.Hold.OnJob(records.Jobs.Single(job => job.Id == JobId), Hold.Reason, Hold.Note, act.Now, act.Hand.Id));
+        return Outcome.Done(JobId);
+    });
+
+    public IActionResult OnPostRelease(int hold)
+    {
+        ReleaseOf = hold;
+        return Finish("release a hold", "The hold is released.", act => HoldActs.Release(records, act, hold, SignedIn.Role, Hold.Because));
+    }
+
+    private IActionResult Finish(string verb, string said, Func<Act, Outcome> work)
+    {
+        var outcome = verbs.Run(verb, Hand, FormKey, work);
+        if (outcome.IsDone)
+        {
+            Say(said);
+            return RedirectToPage(new { job = JobId });
+        }
+
+        ModelState.Add(outcome.Findings, "Hold");
+        return OnGet();
     }
 
     private Outcome Change(TakenOrder facts)

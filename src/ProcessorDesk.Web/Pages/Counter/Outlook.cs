@@ -43,7 +43,7 @@ public sealed record Outlook(
         string[] cured = [.. read.Asks.Where(ask => ask.Formula.Product.Cured).Select(ask => ask.Formula.Product.Name).Distinct()];
         return new Outlook(lean, typical, low, price, cured, [.. problems], division)
         {
-            Cautions = [.. CounterCautions.For(animals.Select(animal => (animal.Typed.Species, animal.Typed.DiseaseTest)))],
+            Cautions = [.. CounterCautions.For([.. animals.Select(animal => animal.Typed)])],
             UsualDeposit = prices.FirstOrDefault(one => one.For == PriceFor.Deposit)?.Each.Print(),
         };
     }
