@@ -105,7 +105,7 @@ public sealed class SheetTests(ShopUnderTest shop) : IClassFixture<ShopUnderTest
         var sheet = await desk.Open($"/Cutting/Sheet/{job}");
 
         // 128.50 + 96.00 = 224.50 came in; 224.50 - 92.75 = 131.75 is left.
-        sheet.Expect("224.50 lb", "− 92.75 lb", "131.75 lb", "Cuts and lean to expect: 107.76 lb");
+        sheet.Expect("224.50 lb", "− 92.75 lb", "131.75 lb", "Cuts and lean to expect: 107.8 lb");
         Assert.DoesNotContain("If it were finished now", sheet.Text, StringComparison.Ordinal);
     }
 
