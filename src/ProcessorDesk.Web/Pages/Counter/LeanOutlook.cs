@@ -7,9 +7,9 @@ namespace ProcessorDesk.Web.Pages.Counter;
 /// <summary>What the animals as typed so far will probably give in boneless meat, and how much of it goes to grind.</summary>
 /// <param name="Boneless">Of the animals a ratio is published for, added up; null where there is none.</param>
 /// <param name="ForGrind">The part of it that no muscle group's cut takes, zero to one.</param>
-/// <param name="IsPartEstimated">Whether cuts were taken off by published muscle shares.</param>
+/// <param name="CutsBy">The published muscle shares by which cuts were taken off, an estimate; null where none were.</param>
 /// <param name="Gaps">What could not be worked, in words.</param>
-public sealed record LeanOutlook(YieldForecast? Boneless, Ratio ForGrind, bool IsPartEstimated, IReadOnlyList<string> Gaps)
+public sealed record LeanOutlook(YieldForecast? Boneless, Ratio ForGrind, Cutout? CutsBy, IReadOnlyList<string> Gaps)
 {
     private static readonly Dictionary<string, string> s_published = new()
     {
@@ -43,14 +43,18 @@ public sealed record LeanOutlook(YieldForecast? Boneless, Ratio ForGrind, bool I
                 gaps.Add($"{name}, {Lower(Wording.Of(state))}: no ratio to boneless meat is published, so nothing is foretold.");
         }
 
-        var deer = animals.All(animal => animal.Typed.Species is Species.WhiteTailDeer or Species.MuleDeer);
-        var kept = cuts.Where(cut => cut.Cut != CutMenu.Grind).ToList();
-        var estimated = deer && kept.Count > 0;
-        if (kept.Count > 0 && !deer)
-            gaps.Add("No muscle shares are published for this species: what goes to cuts is not taken off.");
-        var forGrind = estimated ? Ratio.One - MuscleShares.OfDeer([.. kept.Select(cut => s_published.GetValueOrDefault(cut.Group, ""))]) : Ratio.One;
-        return new LeanOutlook(forecasts.Count == 0 ? null : Forecasting.Together(forecasts), forGrind, estimated, gaps);
+        var shares = animals.Select(animal => GameCutout(animal.Typed.Species)).Distinct().ToList() is [{ } one] ? one : null;
+        var kept = cuts.Where(cut => cut.Cut != CutMenu.Grind).Select(cut => s_published.GetValueOrDefault(cut.Group)).ToList();
+        if (kept.Count > 0 && shares is null)
+            gaps.Add("No muscle shares are published for this: what goes to cuts is not taken off.");
+        var forGrind = shares is null || kept.Count == 0
+            ? Ratio.One
+            : shares.Groups.Where(group => !kept.Contains(group.Name)).Aggregate(Ratio.Zero, (sum, group) => sum + shares.ShareOf(group));
+        return new LeanOutlook(forecasts.Count == 0 ? null : Forecasting.Together(forecasts), forGrind, kept.Count > 0 ? shares : null, gaps);
     }
+
+    /// <summary>Muscle groups by the table of the species; a table of finished retail cuts is not one of muscle groups.</summary>
+    private static Cutout? GameCutout(Species species) => Cutout.For(species) is { Of: CarcassState.Hanging } cutout ? cutout : null;
 
     private static YieldForecast? Forecast(Species species, ArrivalState state, Weight weight)
     {
