@@ -5,6 +5,7 @@ using ProcessorDesk.Records;
 using ProcessorDesk.Web.Forms;
 using ProcessorDesk.Web.Hosting;
 using ProcessorDesk.Web.Pages.Shared;
+using ProcessorDesk.Trade.Safety;
 
 namespace ProcessorDesk.Web.Pages.Cutting;
 
@@ -27,7 +28,7 @@ public sealed class PaperModel(RecordsContext records, ShopDay shop) : StationPa
             [.. job.Cuts.Select(cut => new CutSheetLine(cut.Group, cut.Instruction, cut.Pack))],
             [.. CutMenu.Checklist.Select(item => item.Name)],
             [.. job.Asks.Select(ask => new CutSheetAsk(ask.Product, ask.Wanted, ask.Blend))],
-            LugBoxes, CutCautions.For(job.Animals.Select(animal => animal.Species)), job.Notes ?? "");
+            LugBoxes, [.. SafetyCautions.For(job.Animals.Select(animal => animal.Species)).Select(caution => new Caution(caution.Heading, caution.AtTable, caution.Source))], job.Notes ?? "");
         return File(CutSheet.Draw([sheet]), "application/pdf");
     }
 

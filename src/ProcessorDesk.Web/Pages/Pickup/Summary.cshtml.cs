@@ -2,6 +2,7 @@ using System.Globalization;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.EntityFrameworkCore;
 using ProcessorDesk.Paper;
+using ProcessorDesk.Trade.Safety;
 using ProcessorDesk.Trade.Tickets;
 
 namespace ProcessorDesk.Web.Pages.Pickup;
@@ -35,8 +36,8 @@ public sealed class SummaryModel(RecordsContext records, ShopDay day) : StationP
             found.HandedOverAt is { } at ? day.DayOf(at) : day.Today,
             [.. Made(job), .. Cuts(job), .. PartsGiven(job)],
             StillHere(job),
-            found.Species.Any(Cautions.IsGame),
-            Cautions.ToTakeHome(found.Species),
+            found.Species.Any(SafetyCautions.IsGame),
+            [.. SafetyCautions.For(found.Species).Select(caution => new Caution(caution.Heading, caution.AtHome, caution.Source))],
             found.Collector ?? "");
         return File(PickupSummary.Draw([summary]), "application/pdf");
     }
