@@ -19,6 +19,9 @@ public sealed class KeypadTag : TagHelper
     [HtmlAttributeName("for")]
     public ModelExpression For { get; set; } = null!;
 
+    /// <summary>Whole figures only, such as a PIN or a lug's number: no point, a key to clear in its place.</summary>
+    public bool Whole { get; set; }
+
     [ViewContext, HtmlAttributeNotBound]
     public ViewContext ViewContext { get; set; } = null!;
 
@@ -31,7 +34,7 @@ public sealed class KeypadTag : TagHelper
         output.Attributes.SetAttribute("role", "group");
         output.Attributes.SetAttribute("aria-label", "Keypad");
         output.Attributes.SetAttribute("data-keypad", TagBuilder.CreateSanitizedId(name, "_"));
-        foreach (var (key, face, spoken) in Keys)
+        foreach (var (key, face, spoken) in Keys.Select(k => Whole && k.Key == "." ? ("clear", "Clear", "") : k))
         {
             var button = new TagBuilder("button");
             button.Attributes["type"] = "button";

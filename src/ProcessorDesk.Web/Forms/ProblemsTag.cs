@@ -1,3 +1,4 @@
+using System.Globalization;
 using Microsoft.AspNetCore.Mvc.Rendering;
 using Microsoft.AspNetCore.Mvc.ViewFeatures;
 using Microsoft.AspNetCore.Razor.TagHelpers;
@@ -14,6 +15,7 @@ public sealed class ProblemsTag : TagHelper
     public override void Process(TagHelperContext context, TagHelperOutput output)
     {
         var found = ViewContext.ViewData.ModelState
+            .OrderBy(field => PlaceOf(field.Key), StringComparer.Ordinal)
             .SelectMany(field => field.Value!.Errors.Select(error => (field.Key, Words: error.ErrorMessage)))
             .Where(problem => problem.Words != "")
             .ToList();
@@ -35,6 +37,27 @@ public sealed class ProblemsTag : TagHelper
         output.Attributes.SetAttribute("role", "alert");
         output.Attributes.SetAttribute("tabindex", "-1");
         output.Content.AppendHtml(head).AppendHtml(list);
+    }
+
+    /// <summary>Where a field stands in its page's model, so that problems are listed in the order of the form: "003.001.000".</summary>
+    private string PlaceOf(string field)
+    {
+        var metadata = ViewContext.ViewData.ModelMetadata;
+        var place = new List<int>();
+        foreach (var step in field.Split('.', '[', ']').Where(step => step != ""))
+        {
+            if (int.TryParse(step, NumberStyles.None, CultureInfo.InvariantCulture, out var row))
+            {
+                place.Add(row);
+                metadata = metadata?.ElementMetadata;
+                continue;
+            }
+            var properties = metadata?.Properties.ToList() ?? [];
+            var found = properties.FindIndex(property => property.Name == step);
+            place.Add(found < 0 ? 999 : found);
+            metadata = found < 0 ? null : properties[found];
+        }
+        return string.Join('.', place.Select(step => step.ToString("000", CultureInfo.InvariantCulture)));
     }
 
     private static TagBuilder Line(string field, string words)

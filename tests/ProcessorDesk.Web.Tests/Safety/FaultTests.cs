@@ -39,7 +39,7 @@ public sealed class FaultTests(FaultTests.FailingShop shop) : IClassFixture<Faul
         var saved = await fault.Press("Send it again");
 
         Assert.Equal(HttpStatusCode.InternalServerError, fault.Status);
-        fault.Expect("Your form is still here", "Station Freezer");
+        fault.Expect("What you typed", "Station Freezer");
         saved.Expect("This screen is now at Freezer.");
     }
 
