@@ -142,7 +142,7 @@ public sealed class WeighInTests(ShopUnderTest shop) : IClassFixture<ShopUnderTe
 
         page = await page.Send("Show the net", ("Input.Lug", code), ("Input.Gross", "30.10"));
 
-        Assert.Contains($"Lug {lug}, goes on; tare 3.10 lb is taken off", page.Text, StringComparison.Ordinal);
+        Assert.Contains($"Lug {lug}, open for this job; tare 3.10 lb is taken off", page.Text, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -20,13 +20,13 @@ public sealed class IndexModel(RecordsContext records, ShopDay shop) : StationPa
         var hanging = records.Animals.AsNoTracking()
             .Where(animal => animal.Shares.Any(share => share.Job.CuttingStartedAt == null && share.Job.HandedOverAt == null));
         var jobs = hanging.SelectMany(animal => animal.Shares, (animal, share) => new
-            {
-                AnimalId = animal.Id,
-                share.JobId,
-                share.Job.Number,
-                Owner = share.Job.Owner.Name,
-                share.Job.PromisedFor,
-            })
+        {
+            AnimalId = animal.Id,
+            share.JobId,
+            share.Job.Number,
+            Owner = share.Job.Owner.Name,
+            share.Job.PromisedFor,
+        })
             .ToLookup(share => share.AnimalId);
         var holds = records.Holds.AsNoTracking().Standing()
             .Select(hold => new { hold.AnimalId, hold.JobId, hold.Reason })

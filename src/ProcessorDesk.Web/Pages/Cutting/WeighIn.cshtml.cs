@@ -100,7 +100,7 @@ public sealed class WeighInModel(RecordsContext records, Verbs verbs, ShopDay sh
         var (lug, problem) = LugChoice.Read(records, Input.Lug, Job.Id, shop);
         if (lug is null)
             ModelState.AddModelError("Input.Lug", problem);
-        Net = Net with { Lug = lug is null ? null : $"{lug.Number}", LugWords = lug is null ? "" : lug.FillingId is null ? "free" : "goes on", Tare = lug is null ? null : shop.Print(lug.Tare) };
+        Net = Net with { Lug = lug is null ? null : $"{lug.Number}", LugWords = lug is null ? "" : lug.FillingId is null ? "free" : "open for this job", Tare = lug is null ? null : shop.Print(lug.Tare) };
         return lug;
     }
 
