@@ -57,7 +57,7 @@ public sealed class HangModel(RecordsContext records, Verbs verbs, ShopDay shop)
         if (!ModelState.IsValid)
             return Page();
 
-        var outcome = verbs.Run("hang a carcass", Hand, FormKey, act => Save(id, weight, act));
+        var outcome = verbs.Run("hang a carcass", Hand, FormKey, act => records.Hang(id, Input.Rail, Input.Kind, weight, Input.Because, act));
         ModelState.Add(outcome.Findings);
         if (!ModelState.IsValid)
             return Page();
@@ -94,25 +94,6 @@ public sealed class HangModel(RecordsContext records, Verbs verbs, ShopDay shop)
         }
 
         return weight;
-    }
-
-    private Outcome Save(int id, Weight? weight, Act act)
-    {
-        var animal = records.Animals.Single(one => one.Id == id);
-        if (weight is null || Input.Kind != WeighInKind.Arrival)
-            animal.Hang(Input.Rail, act.Now);
-        if (weight is not { } weighed)
-            return Outcome.Done(id);
-        var before = records.WeighIns.Include(one => one.Strike).Standing()
-            .Where(one => one.AnimalId == id && one.JobId == null && one.Kind == Input.Kind)
-            .ToList();
-        if (before.Count > 0 && string.IsNullOrWhiteSpace(Input.Because))
-            return Outcome.Refused(new Finding("Because", "Somebody weighed this meanwhile. Say why it is weighed again."));
-        var strikes = before.Select(one => one.StrikeOut(Input.Because, act.Now, act.Hand.Id)).OfType<Finding>().ToList();
-        if (strikes.Count > 0)
-            return Outcome.Refused(strikes);
-        records.WeighIns.Add(WeighIn.OfAnimal(Input.Kind, id, weighed, new Reading("rail", shop.Settings.RailDivision), act.Now, act.Hand.Id));
-        return Outcome.Done(id);
     }
 
     private bool Load(int id)

@@ -35,7 +35,8 @@ public sealed class SharesModel(RecordsContext records, Verbs verbs, ShopDay sho
         var facts = Input.Read(ModelState);
         if (!ModelState.IsValid)
             return Page();
-        var outcome = verbs.Run("divide an animal", Hand, FormKey, act => Divide(animal, facts, act));
+        var outcome = verbs.Run("divide an animal", Hand, FormKey, act => records.ShareOut(
+            animal, Version, facts.Each, facts.Another is { } fraction ? (Input.Owner.Taken(), fraction) : null, shop.Today, act));
         if (outcome.IsDone)
             return After(animal, outcome);
         ModelState.Add(outcome.Findings);
@@ -63,25 +64,6 @@ public sealed class SharesModel(RecordsContext records, Verbs verbs, ShopDay sho
     {
         (Input.Owner.Id, Input.Owner.Search, Focus) = (null, "", "search");
         return Again(animal);
-    }
-
-    private Outcome Divide(int id, SharesFacts facts, Act act)
-    {
-        var animal = records.Animals.Include(one => one.Shares).ThenInclude(share => share.Job).Single(one => one.Id == id);
-        if (animal.Version != Version || facts.Each.Count != animal.Shares.Count || animal.Shares.Any(share => facts.Each.All(one => one.JobId != share.JobId)))
-            return Outcome.Stale();
-        if (animal.Divide(facts.Each) is { } refusal)
-            return Outcome.Refused(refusal);
-        if (facts.Another is not { } fraction)
-            return Outcome.Done();
-        var (job, reason) = records.StartJob(Input.Owner.Taken(), shop.Today, act);
-        if (job is null)
-            return Outcome.Refused(reason!);
-        if (animal.ShareWith(job, fraction, Share.PortionOf(fraction)) is { } past)
-            return Outcome.Refused(past);
-        records.SaveChanges();
-        act.NewTicket(TicketKind.Claim, job.Id);
-        return Outcome.Done(job.Id);
     }
 
     private RedirectToPageResult After(int id, Outcome outcome)

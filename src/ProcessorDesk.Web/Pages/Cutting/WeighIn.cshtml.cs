@@ -70,8 +70,10 @@ public sealed class WeighInModel(RecordsContext records, Verbs verbs, ShopDay sh
         if (!ModelState.IsValid)
             return Page();
 
-        var order = new BenchOrder(Input, id, lug, scale!, Wanted(lug), new Reading("bench", Division, Note(), Packs()));
-        var outcome = verbs.Run("weigh at the table", Hand, FormKey, act => order.Save(records, act));
+        var order = new TableWeighing(
+            id, Input.Kind, ScaleWeight.StaysInLug(Input.Kind) ? lug?.LugId : null, [.. Wanted(lug)], scale!.Gross, scale.Tare,
+            new Reading("bench", Division, Note(), Packs()), Input.Again ? Input.AgainBecause : null);
+        var outcome = verbs.Run("weigh at the table", Hand, FormKey, act => records.WeighAtTable(order, act));
         ModelState.Add(outcome.Findings);
         if (!ModelState.IsValid)
             return Page();
