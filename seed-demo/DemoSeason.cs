@@ -1,14 +1,46 @@
 using ProcessorDesk.Records;
+using ProcessorDesk.Trade;
 
 namespace ProcessorDesk.SeedDemo;
 
 /// <summary>Fills an empty file with a made-up shop in mid-season, through the same verbs the pages use, ending today.</summary>
 public static class DemoSeason
 {
+    private const string Zone = "America/Chicago";
+    private const int Begins = 45;
+    private const int Lugs = 24;
+
+    /// <summary>Does nothing where the file holds a shop already.</summary>
     public static void Fill(RecordsContext records, WriteGate gate, TimeProvider clock)
     {
         if (records.Shop.Any())
             return;
-        StartingShop.Lay(records, new Verbs(records, gate, clock), "Nettlefork Custom Meats", "America/Chicago", isDemo: true);
+        var season = new Season(records, gate, clock.GetUtcNow(), TimeZoneInfo.FindSystemTimeZoneById(Zone));
+        SetUp(season, gate);
+        DemoDeer.Tell(season);
+        DemoStock.Tell(season);
+        season.Play();
+    }
+
+    private static void SetUp(Season season, WriteGate gate)
+    {
+        var records = season.Records;
+        var opening = season.At(Begins, 7, 0);
+        StartingShop.Lay(records, new Verbs(records, gate, new DemoClock { Shows = opening }), "Nettlefork Custom Meats", Zone, isDemo: true);
+        season.Run(opening, "set up the demo's shop", Hand.SetUp, act =>
+        {
+            var shop = records.Shop.Single();
+            shop.Describe(
+                shop.Name, "1 Tannery Row, Nettlefork", "(262) 555-0100", Zone,
+                "Meat not fetched within 30 days of our notice is given away as state rules allow. We keep your meat apart unless you agreed to pooling.", promiseDays: 14);
+            shop.SetRules(TagRule.Hold, Proportion.FromPercent(5.5m), "Sales tax", Proportion.FromPercent(5m));
+            DemoStaff.Hire(records);
+            DemoProducts.Make(records, act.Now);
+            records.Lugs.AddRange(Enumerable.Range(1, Lugs).Select(number =>
+                new Lug(number, Weight.FromPounds(number % 3 == 0 ? 2.86m : 3.10m), act.Now)));
+            records.SaveChanges();
+            DemoPrices.Post(records, season.Day(400), season.Day(Begins));
+            return Outcome.Done();
+        });
     }
 }

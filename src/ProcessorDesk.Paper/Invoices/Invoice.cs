@@ -1,3 +1,5 @@
+using ProcessorDesk.Trade.Yields;
+
 namespace ProcessorDesk.Paper;
 
 /// <summary>An invoice or a credit note, Letter. Everything as printed: the figures are the ones that were issued.</summary>

@@ -1,4 +1,5 @@
 using ProcessorDesk.Paper.Drawing;
+using ProcessorDesk.Trade.Yields;
 
 namespace ProcessorDesk.Paper;
 

@@ -1,26 +1,6 @@
-using ProcessorDesk.Trade;
+using ProcessorDesk.Trade.Yields;
 
 namespace ProcessorDesk.Paper;
-
-/// <summary>What a step is on the way of the weight.</summary>
-public enum WayKind
-{
-    /// <summary>What stands on the scale here.</summary>
-    Stage,
-
-    /// <summary>What went off since the step before.</summary>
-    Loss,
-
-    /// <summary>What came in: added pork, spices and water.</summary>
-    Added,
-}
-
-/// <summary>One step on the way of the weight, from arrival to box.</summary>
-/// <param name="Kind">Stage, loss or addition.</param>
-/// <param name="Name">"Hanging", "Hide, head and feet", "Added pork".</param>
-/// <param name="Weight">Zero or more, losses too.</param>
-/// <param name="Printed">The figure as printed.</param>
-public sealed record WayStep(WayKind Kind, string Name, Weight Weight, string Printed);
 
 /// <summary>A bar of the picture: where it begins and ends, as parts (0 to 1) of the widest point of the way.</summary>
 public sealed record WayBar(WayStep Step, double From, double To);

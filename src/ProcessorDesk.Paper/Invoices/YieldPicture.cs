@@ -1,5 +1,6 @@
 using ProcessorDesk.Paper.Drawing;
 using ProcessorDesk.Trade;
+using ProcessorDesk.Trade.Yields;
 
 namespace ProcessorDesk.Paper;
 

@@ -28,9 +28,8 @@ public static class Invoicing
         return JobCharges.Of(own, inForce, shop, records.WeightsOf(jobId, shop.BenchDivision), allotments, chosen);
     }
 
-    /// <param name="statement">The yield statement as it is printed, kept with the invoice.</param>
     public static Outcome IssueInvoice(
-        this RecordsContext records, int jobId, DateOnly today, IReadOnlyDictionary<int, int> extras, string statement, Act act)
+        this RecordsContext records, int jobId, DateOnly today, IReadOnlyDictionary<int, int> extras, Act act)
     {
         var job = records.Jobs.AsNoTracking().Include(one => one.Owner).Single(one => one.Id == jobId);
         if (!job.AsksLocked)
@@ -48,6 +47,7 @@ public static class Invoicing
             $"{shop.TaxWording} {shop.TaxRate.Print()}");
         var lines = charges.Lines.Select((line, i) =>
             new InvoiceLine(i, line.Text, $"{line.Quantity} {line.Unit}".Trim(), line.Rate, line.Amount, line.Taxed, line.Tax));
+        var statement = YieldAccounts.Keep(records.YieldAccountOf(jobId, shop.BenchDivision));
         var invoice = new Invoice(act.NextInvoiceNumber(), jobId, act.Now, act.Hand.Id, heading, lines, statement);
         records.Invoices.Add(invoice);
         records.SaveChanges();

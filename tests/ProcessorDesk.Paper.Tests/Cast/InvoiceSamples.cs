@@ -1,4 +1,5 @@
 using ProcessorDesk.Trade;
+using ProcessorDesk.Trade.Yields;
 using static ProcessorDesk.Paper.Tests.Cast.Samples;
 
 namespace ProcessorDesk.Paper.Tests.Cast;

@@ -1,5 +1,6 @@
 using ProcessorDesk.Trade;
 using Xunit;
+using ProcessorDesk.Trade.Yields;
 
 namespace ProcessorDesk.Paper.Tests.Invoices;
 

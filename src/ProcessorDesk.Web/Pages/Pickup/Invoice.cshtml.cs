@@ -44,6 +44,6 @@ public sealed class InvoiceModel(RecordsContext records, ShopDay day) : StationP
             balance.Print(),
             invoice.Lines.Any(line => line.Taxed) ? "T: taxed, each line rounded to the cent." : "",
             "",
-            invoice.IsCredit ? null : YieldStatements.Kept(invoice.Statement));
+            invoice.IsCredit ? null : YieldAccounts.Kept(invoice.Statement));
     }
 }

@@ -28,8 +28,7 @@ public sealed class JobModel(RecordsContext records, Verbs verbs, ShopDay day) :
         var extras = ExtrasTyped();
         if (!ModelState.IsValid)
             return OnGet(id);
-        var statement = YieldStatements.Keep(records.YieldAccountOf(id, day.Settings));
-        return After(Run("issue an invoice", act => records.IssueInvoice(id, day.Today, extras, statement, act)), id, "The invoice is issued. Print it below.", nameof(Issuing));
+        return After(Run("issue an invoice", act => records.IssueInvoice(id, day.Today, extras, act)), id, "The invoice is issued. Print it below.", nameof(Issuing));
     }
 
     public IActionResult OnPostCredit(int id, int invoice) =>

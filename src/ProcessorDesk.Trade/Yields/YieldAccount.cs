@@ -1,6 +1,4 @@
-using ProcessorDesk.Trade;
-
-namespace ProcessorDesk.Paper;
+namespace ProcessorDesk.Trade.Yields;
 
 /// <summary>The yield statement: what came, what was made of it, and what could be expected.</summary>
 /// <param name="Stages">Heads of the weight columns, from arrival to lean: "Field-dressed", "Hanging", "Lean".</param>

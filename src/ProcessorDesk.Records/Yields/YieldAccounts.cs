@@ -1,19 +1,19 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using Microsoft.EntityFrameworkCore;
-using ProcessorDesk.Paper;
+using ProcessorDesk.Trade;
+using ProcessorDesk.Trade.Yields;
 
-namespace ProcessorDesk.Web.Pages.Pickup;
+namespace ProcessorDesk.Records;
 
 /// <summary>The yield statement of a job as it is printed, and how an invoice keeps it.</summary>
-internal static class YieldStatements
+public static class YieldAccounts
 {
     private static readonly JsonSerializerOptions s_options = new() { Converters = { new MilligramsJson() } };
 
     /// <summary>The statement as the job's weights and its agreed split stand; three queries.</summary>
-    public static YieldAccount YieldAccountOf(this RecordsContext records, int jobId, ShopSettings shop)
+    public static YieldAccount YieldAccountOf(this RecordsContext records, int jobId, ScaleDivision division)
     {
-        var division = shop.BenchDivision;
         var weights = records.WeightsOf(jobId, division);
         var allotments = records.GrindAllotments.AsNoTracking()
             .Where(one => records.AgreedSplits.Any(split => split.Id == one.AgreedSplitId && split.JobId == jobId && split.WithdrawnAt == null))
@@ -53,7 +53,7 @@ internal static class YieldStatements
 
     private static string Printed(Weight? weight, ScaleDivision division) => weight is { } known ? division.Print(known) : "";
 
-    private static YieldRange Range(Trade.Yields.YieldStatement yield, Trade.Yields.YieldForecast forecast, ScaleDivision division) => new(
+    private static YieldRange Range(YieldStatement yield, YieldForecast forecast, ScaleDivision division) => new(
         $"From {division.Print(yield.From)}: {forecast.Print()} boneless.",
         forecast.Source,
         yield.Actual,

@@ -1,6 +1,7 @@
-using ProcessorDesk.Paper;
+using ProcessorDesk.Trade;
+using ProcessorDesk.Trade.Yields;
 
-namespace ProcessorDesk.Web.Pages.Pickup;
+namespace ProcessorDesk.Records;
 
 /// <summary>The way of a job's weight, step by step; what a stage lacks of what was there is a loss with a name.</summary>
 internal sealed class WayOfJob(ScaleDivision division)

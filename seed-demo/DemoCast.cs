@@ -1,0 +1,36 @@
+using ProcessorDesk.Records;
+
+namespace ProcessorDesk.SeedDemo;
+
+/// <summary>The owners of the made-up season. No such people, phones or streets.</summary>
+internal static class DemoCast
+{
+    public static TakenOwner Marta { get; } = New("Marta Ellingsworth", "0101", "12 Cattail Lane, Nettlefork");
+
+    public static TakenOwner Joaquin { get; } = New("Joaquín Abernathy-Ruiz", "0102", "4 Gristmill Court, Nettlefork");
+
+    public static TakenOwner Odette { get; } = New("Odette Varga", "0103", "88 Plank Road, East Nettlefork");
+
+    public static TakenOwner Wendell { get; } = New("Wendell Krogh", "0104", "Farm 7, Stony Ridge");
+
+    public static TakenOwner Priya { get; } = New("Priya Thornbury", "0105", "31 Larkspur Street, Nettlefork");
+
+    public static TakenOwner Tobias { get; } = New("Tobias Fenn", "0106", "2 Weir Lane, Nettlefork");
+
+    public static TakenOwner Hanne { get; } = New("Hanne Sørby", "0107", "19 Upper Ford, Stony Ridge");
+
+    public static TakenOwner Luther { get; } = New("Luther Quade", "0108", "56 Plank Road, East Nettlefork");
+
+    public static TakenOwner Imogen { get; } = New("Imogen Castellan", "0109", "1 Orchard Rise, Nettlefork");
+
+    public static TakenOwner Bruno { get; } = New("Bruno Falk", "0110", "Farm 12, Stony Ridge");
+
+    public static TakenOwner Sabine { get; } = New("Sabine Orr", "0111", "27 Larkspur Street, Nettlefork");
+
+    public static TakenOwner Gus { get; } = New("Gus Merriwold", "0112", null);
+
+    public static TakenOwner Leta { get; } = New("Leta Vandermolen", "0113", "9 Gristmill Court, Nettlefork");
+
+    private static TakenOwner New(string name, string lastFour, string? address) =>
+        new(null, name, $"(262) 555-{lastFour}", address, null, false);
+}
