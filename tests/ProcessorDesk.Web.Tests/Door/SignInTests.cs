@@ -119,9 +119,9 @@ public sealed class SignInTests(ShopUnderTest shop) : IClassFixture<ShopUnderTes
     {
         using var desk = await shop.SignIn(StaffRole.Manager, "Office");
 
-        var moved = await (await desk.Open("/Me")).Send("Move here", ("Input.Station", "Kitchen"));
+        var moved = await (await desk.Open("/Me")).Send("Move here", ("Input.Station", "Cutting"));
 
         Assert.Equal(HttpStatusCode.OK, moved.Status);
-        moved.Expect("This screen is now at Kitchen.");
+        moved.Expect("This screen is now at Cutting.");
     }
 }

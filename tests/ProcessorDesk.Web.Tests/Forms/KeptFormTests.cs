@@ -17,15 +17,15 @@ public sealed class KeptFormTests(ShopUnderTest shop) : IClassFixture<ShopUnderT
         var open = await desk.Open("/Me");
         desk.ForgetSignIn();
 
-        var door = await open.Send("Move here", ("Input.Station", "Freezer"));
+        var door = await open.Send("Move here", ("Input.Station", "Pickup"));
         var again = await SignIn(door, Desk.Pin);
         var saved = await again.Press("Send it again");
 
         Assert.Equal(HttpStatusCode.Unauthorized, door.Status);
         door.Expect("What you typed is kept");
         Assert.Equal("You are signed in again. Your form is still here.", again.Heading);
-        again.Expect("Station Freezer");
-        saved.Expect("This screen is now at Freezer.");
+        again.Expect("Station Pickup");
+        saved.Expect("This screen is now at Pickup.");
     }
 
     [Fact]
@@ -84,7 +84,7 @@ public sealed class KeptFormTests(ShopUnderTest shop) : IClassFixture<ShopUnderT
         var open = await desk.Open("/Me");
         await desk.ComeIn(shop.StaffOf(StaffRole.Clerk));
 
-        var again = await open.Send("Move here", ("Input.Station", "Kitchen"));
+        var again = await open.Send("Move here", ("Input.Station", "Cutting"));
 
         Assert.Equal("This page had been open too long. Your form is still here.", again.Heading);
     }

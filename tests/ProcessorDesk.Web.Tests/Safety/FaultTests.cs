@@ -35,12 +35,12 @@ public sealed class FaultTests(FaultTests.FailingShop shop) : IClassFixture<Faul
         using var desk = await shop.SignIn(StaffRole.Manager, "Office");
         var open = await desk.Open("/Me");
 
-        var fault = await shop.While(() => open.Send("Move here", ("Input.Station", "Freezer")));
+        var fault = await shop.While(() => open.Send("Move here", ("Input.Station", "Pickup")));
         var saved = await fault.Press("Send it again");
 
         Assert.Equal(HttpStatusCode.InternalServerError, fault.Status);
-        fault.Expect("What you typed", "Station Freezer");
-        saved.Expect("This screen is now at Freezer.");
+        fault.Expect("What you typed", "Station Pickup");
+        saved.Expect("This screen is now at Pickup.");
     }
 
     public sealed class FailingShop : ShopUnderTest, ILoggerProvider, ILogger

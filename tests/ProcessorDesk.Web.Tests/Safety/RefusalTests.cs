@@ -28,7 +28,7 @@ public sealed class RefusalTests(ShopUnderTest shop) : IClassFixture<ShopUnderTe
     {
         using var desk = await shop.SignIn(StaffRole.Manager, "Office");
         var open = await desk.Open("/Me");
-        open.Form("Move here").Fill("Input.Station", "Kitchen");
+        open.Form("Move here").Fill("Input.Station", "Cutting");
         var request = open.Form("Move here").Submission(open.Button("Move here"));
         request.Headers.Add(header, value);
 
@@ -44,12 +44,12 @@ public sealed class RefusalTests(ShopUnderTest shop) : IClassFixture<ShopUnderTe
     {
         using var desk = await shop.SignIn(StaffRole.Manager, "Office");
         var open = await desk.Open("/Me");
-        open.Form("Move here").Fill("Input.Station", "Kitchen");
+        open.Form("Move here").Fill("Input.Station", "Cutting");
         var request = open.Form("Move here").Submission(open.Button("Move here"));
         request.Headers.Add("Sec-Fetch-Site", "same-origin");
         request.Headers.Add("Origin", shop.Address.GetLeftPart(UriPartial.Authority));
 
-        (await desk.Ask(request)).Expect("This screen is now at Kitchen.");
+        (await desk.Ask(request)).Expect("This screen is now at Cutting.");
     }
 
     [Fact]
