@@ -15,11 +15,11 @@ public sealed class FormulaTests(ShopUnderTest shop) : IClassFixture<ShopUnderTe
         var id = Sausage("Over");
         using var desk = await shop.SignIn(StaffRole.Manager);
 
-        // 8 oz to 100 lb is 0.5 %; 0.5 % × 6.25 % = 312.5 ppm.
+        // 8 oz to 100 lb is 0.5 %; 0.5 % × 6.25 % = 312.5 ppm, shown whole so far from the limit.
         var page = await (await desk.Open($"/Office/Products/Formula/{id}")).Send("Keep as version 2", ("Input.Lines[0].Amount", "8"));
 
         Assert.NotEmpty(page.Problems);
-        Assert.Contains(page.Problems, words => words.Contains("312.5", StringComparison.Ordinal) && words.Contains("9 CFR 424.21", StringComparison.Ordinal));
+        Assert.Contains(page.Problems, words => words.Contains("313 ppm", StringComparison.Ordinal) && words.Contains("9 CFR 424.21", StringComparison.Ordinal));
         Assert.Equal("8", page.Form("Keep as version 2").Value("Input.Lines[0].Amount"));
         Assert.Equal([1], Versions(id).Select(version => version.Number));
     }

@@ -1,3 +1,5 @@
+using AngleSharp.Dom;
+using AngleSharp.Html.Dom;
 using ProcessorDesk.Records;
 using ProcessorDesk.Trade;
 using ProcessorDesk.Web.Tests.Harness;
@@ -67,9 +69,9 @@ public sealed class SettingsTests(ShopUnderTest shop) : IClassFixture<ShopUnderT
         using var desk = await shop.SignIn(StaffRole.Manager);
         var loose = shop.Read(records => records.HoldRules.First(rule => !rule.BuiltIn && !rule.Stops));
         var builtIn = shop.Read(records => records.HoldRules.Count(rule => rule.BuiltIn && rule.Stops));
-        bool Stops() => shop.Read(records => records.HoldRules.Single(rule => rule.Id == loose.Id).Stops);
+        bool Stops() => shop.Read(records => records.HoldRules.Single(rule => rule.Reason == loose.Reason && rule.Act == loose.Act).Stops);
         var page = await desk.Open("/Office/Holds");
-        page.Document.QuerySelector<AngleSharp.Html.Dom.IHtmlInputElement>($"input[value='{(int)loose.Reason}.{(int)loose.Act}']")!.IsChecked = true;
+        page.Document.QuerySelectorAll<IHtmlInputElement>("input[name=Stops]").Single(box => box.Value == $"{(int)loose.Reason}.{(int)loose.Act}").IsChecked = true;
 
         page = await page.Press("Save");
         Assert.True(Stops());
