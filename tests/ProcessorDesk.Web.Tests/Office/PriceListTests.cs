@@ -61,7 +61,7 @@ public sealed class PriceListTests(ShopUnderTest shop) : IClassFixture<ShopUnder
             "Save as a new list",
             ("Input.Name", ""), ("Input.StartsOn", ""), ("Input.Lines[0].Amount", "ninety"), ("Input.Lines[1].Amount", "3.999"), ("Input.Lines[2].Amount", "5"));
 
-        page.Expect("“ninety” does not read as money", "whole cents");
+        page.Expect("does not read as money", "whole cents");
         Assert.Equal(
             ["Name the list, for example Autumn 2026.", "Choose the day from which these prices are asked.", "Choose the species.", "Choose the product.", "Type what the invoice calls it."],
             page.Problems.Where(words => !words.Contains("money", StringComparison.Ordinal) && !words.Contains("cents", StringComparison.Ordinal)));
