@@ -1,6 +1,6 @@
 using ProcessorDesk.Trade;
-using Xunit;
 using ProcessorDesk.Trade.Yields;
+using Xunit;
 
 namespace ProcessorDesk.Paper.Tests.Invoices;
 

@@ -57,7 +57,9 @@ public static class TrimmedJob
             records.FormulaVersions.Newest().Single(formula => formula.Product.Name == product), kind, Weight.FromPounds(pounds), Proportion.Zero);
         TakenAnimal Deer(string tag, decimal pounds) => new(Species.WhiteTailDeer, ArrivalState.FieldDressed)
         {
-            Tag = tag, ArrivalWeight = Weight.FromPounds(pounds), Parts = [PartKind.Antlers],
+            Tag = tag,
+            ArrivalWeight = Weight.FromPounds(pounds),
+            Parts = [PartKind.Antlers],
         };
         return new DropOff(
             new TakenOwner(null, owner, "555-0134", "9 Orchard Row", null, false),

@@ -2,10 +2,10 @@ using Microsoft.AspNetCore.Mvc;
 using Microsoft.EntityFrameworkCore;
 using ProcessorDesk.Paper;
 using ProcessorDesk.Records;
+using ProcessorDesk.Trade.Safety;
 using ProcessorDesk.Web.Forms;
 using ProcessorDesk.Web.Hosting;
 using ProcessorDesk.Web.Pages.Shared;
-using ProcessorDesk.Trade.Safety;
 
 namespace ProcessorDesk.Web.Pages.Cutting;
 

@@ -103,13 +103,13 @@ public sealed class SheetModel(RecordsContext records, Verbs verbs, ShopDay shop
                 .Select(filling => new OpenLug(
                     filling.Id, filling.Lug.Number,
                     filling.Animals.Select(animal => animal.Animal.Tag ?? "no tag").ToList(),
-                    records.Tickets.Where(ticket => ticket.Kind == TicketKind.Filling && ticket.TargetId == filling.Id).Select(ticket => ticket.Number).FirstOrDefault()))
+                    records.Tickets.Where(ticket => ticket.Kind == TicketKind.Filling && ticket.TargetId == filling.Id).Select(ticket => (long?)ticket.Number).FirstOrDefault()))
         ];
         return true;
     }
 
-    public sealed record OpenLug(int FillingId, int Number, IReadOnlyList<string> Tags, long TicketNumber)
+    public sealed record OpenLug(int FillingId, int Number, IReadOnlyList<string> Tags, long? TicketNumber)
     {
-        public string Code => Trade.Tickets.TicketCode.FromNumber(TicketNumber).Print();
+        public string Code => TicketNumber is { } number ? Trade.Tickets.TicketCode.FromNumber(number).Print() : "no ticket yet";
     }
 }
