@@ -39,9 +39,9 @@ internal static class CutSheetPaper
             sheet.Paragraph(content.Note, new Lettering(12));
         }
 
-        LugBoxes.Draw(sheet, content.Lugs);
-        sheet.Space(2);
+        sheet.Space(6);
         Marks.Cautions(sheet, content.Cautions, 8.5);
+        LugBoxes.Draw(sheet, content.Lugs);
     }
 
     private static void Head(Sheet sheet, CutSheet content)

@@ -2,7 +2,7 @@ using ProcessorDesk.Paper.Drawing;
 
 namespace ProcessorDesk.Paper;
 
-/// <summary>Empty boxes for lug numbers and weights, to be written with a wet hand.</summary>
+/// <summary>Empty boxes for lug numbers and weights, to be written with a wet hand; at most so many, and no more than the page bears.</summary>
 internal static class LugBoxes
 {
     private const int Columns = 4;
@@ -15,7 +15,9 @@ internal static class LugBoxes
             return;
         sheet.Heading("Lugs", Height);
         var width = (sheet.Width - (Columns - 1) * Gap) / Columns;
-        for (var i = 0; i < count; i++)
+        // As many rows as the page still bears: more lugs are written on the back rather than on a page of empty boxes.
+        var rows = Math.Max(1, (int)((sheet.Bottom - sheet.Y) / (Height + Gap)));
+        for (var i = 0; i < Math.Min(count, rows * Columns); i++)
         {
             if (i % Columns == 0)
                 sheet.Need(Height + Gap);

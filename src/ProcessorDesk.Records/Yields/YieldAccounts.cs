@@ -24,7 +24,7 @@ public static class YieldAccounts
             [.. weights.Animals.Select(animal => Row(animal, division))],
             weights.Animals.Count > 1 ? Together(weights, division) : null,
             yield?.Forecast is { } forecast ? Range(yield, forecast, division) : null,
-            yield?.Words ?? "No yield is published for the way this came in.",
+            yield is null ? "No yield is published for the way this came in." : $"{yield.Came} {yield.Standing}",
             Way(weights, allotments, division));
     }
 
@@ -74,7 +74,7 @@ public static class YieldAccounts
         way.Lose("Bone", weights.Bone);
         way.Lose("Fat trimmed off", weights.Fat);
         way.Lose("Thrown out", weights.Discard);
-        way.DownTo("Boneless meat", division.Sum([weights.Lean, weights.Cuts]), "Bone, fat, shrink, not weighed apart");
+        way.DownTo("Boneless meat", division.Sum([weights.Lean, weights.Cuts]), "Not weighed apart");
         way.Add("Pork or fat added", division.Sum(allotments.Select(one => one.AddedFat)));
         way.Add("Spices, cure, water", division.Sum(allotments.Select(one => one.Green - one.MeatBlock)));
         way.DownTo("Made, about", division.Sum([.. allotments.Select(one => one.Finished), weights.Cuts]), "Cooking and drying");

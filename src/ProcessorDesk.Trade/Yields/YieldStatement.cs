@@ -9,7 +9,10 @@ public sealed record YieldStatement
         (From, Actual, Forecast) = (from, actual, forecast);
         Ratio = from.IsPositive ? Trade.Ratio.Of(actual, from) : null;
         Verdict = Judge(actual, forecast, division);
-        Words = Say(division);
+        Came = $"{division.Print(actual)} came of {division.Print(from)}" + (Ratio is { } ratio ? $", {ratio.PrintPercent()}." : ".");
+        Standing = forecast is null
+            ? "No yield is published for this; the shop's own records will show what is usual."
+            : Judgement(division);
     }
 
     /// <summary>The weight it started from.</summary>
@@ -25,8 +28,16 @@ public sealed record YieldStatement
 
     public YieldVerdict Verdict { get; }
 
+    /// <summary>"92.75 lb came of 224.50 lb, 41.3 %."</summary>
+    public string Came { get; }
+
+    /// <summary>How it lies to what is published, in a sentence.</summary>
+    public string Standing { get; }
+
     /// <summary>Sentences for the owner: what came, what was expected, how the two lie, and who published it.</summary>
-    public string Words { get; }
+    public string Words => Forecast is null
+        ? $"{Came} {Standing}"
+        : $"{Came} Expected: {Forecast.Print()}. {Standing} Source: {Forecast.Source}.";
 
     /// <summary>Only a result past the widest published range is flagged.</summary>
     public bool IsFlagged => Verdict == YieldVerdict.Outside;
@@ -54,15 +65,7 @@ public sealed record YieldStatement
             division.CountOf(actual) >= division.CountOf(least) && division.CountOf(actual) <= division.CountOf(most);
     }
 
-    private string Say(ScaleDivision division)
-    {
-        var came = $"{division.Print(Actual)} came of {division.Print(From)}" + (Ratio is { } ratio ? $", {ratio.PrintPercent()}. " : ". ");
-        return Forecast is null
-            ? came + "No yield is published for this; the shop's own records will show what is usual."
-            : $"{came}Expected: {Forecast.Print()}. {Standing(division)} Source: {Forecast.Source}.";
-    }
-
-    private string Standing(ScaleDivision division) => Verdict switch
+    private string Judgement(ScaleDivision division) => Verdict switch
     {
         YieldVerdict.InsideUsual => "This is inside the usual range.",
         YieldVerdict.InsideExtreme when Forecast is { ExtremeLow: not null, UsualLow: not null } =>

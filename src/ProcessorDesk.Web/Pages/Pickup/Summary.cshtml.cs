@@ -38,7 +38,7 @@ public sealed class SummaryModel(RecordsContext records, ShopDay day) : StationP
             StillHere(job),
             found.Species.Any(SafetyCautions.IsGame),
             [.. SafetyCautions.For(found.Species).Select(caution => new Caution(caution.Heading, caution.AtHome, caution.Source))],
-            found.Collector ?? "");
+            found.Collector is { } collector && collector != found.Owner ? collector : "");
         return File(PickupSummary.Draw([summary]), "application/pdf");
     }
 
