@@ -80,6 +80,14 @@ internal sealed class DemoJob(Season season, TakenOwner owner)
     public DemoJob FinishCutting(int daysAgo, int hour, int minute) =>
         Do(daysAgo, hour, minute, "finish cutting", "OT", "Cutting", act => Told(Job().FinishCutting(act.Now)));
 
+    /// <summary>The meat went on: every lug of the job is free again.</summary>
+    public DemoJob EmptyLugs(int daysAgo, int hour, int minute) => Do(daysAgo, hour, minute, "empty a lug", "BQ", "Cutting", act =>
+    {
+        foreach (var filling in Records.Fillings.Open().Where(one => one.JobId == _jobId).ToList())
+            filling.Empty(act.Now);
+        return Outcome.Done(_jobId);
+    });
+
     public DemoJob Agree(int daysAgo, int hour, int minute) =>
         Do(daysAgo, hour, minute, "agree the split", "FA", "Grind", act => Records.AgreeSplit(_jobId, Records.LeanOf(_jobId, s_bench), act));
 

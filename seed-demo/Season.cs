@@ -5,7 +5,8 @@ namespace ProcessorDesk.SeedDemo;
 /// <summary>The acts of a season, put down in any order and played by their time, each through the verbs' one place.</summary>
 internal sealed class Season(RecordsContext records, WriteGate gate, DateTimeOffset now, TimeZoneInfo zone)
 {
-    private const int ClosesAt = 17;
+    /// <summary>By this hour all that happens on the season's last day has happened.</summary>
+    private static readonly TimeOnly s_lastToday = new(10, 0);
 
     private readonly List<(DateTimeOffset At, Action Play)> _acts = [];
     private readonly DemoClock _clock = new();
@@ -16,18 +17,22 @@ internal sealed class Season(RecordsContext records, WriteGate gate, DateTimeOff
     public DateOnly Today => DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(now, zone).DateTime);
 
     /// <summary>
-    /// A moment on the shop's clock some days back. Today's moments are counted back from now, closing time being now, so that
-    /// none is in the future whenever the demo is filled.
+    /// A moment on the shop's clock some days back. Where the demo is filled before the shop has got that far today, today's
+    /// moments are the day before's: none is in the future, and none outside the shop's hours.
     /// </summary>
     public DateTimeOffset At(int daysAgo, int hour, int minute)
     {
-        if (daysAgo == 0)
-            return now - (TimeSpan.FromHours(ClosesAt) - new TimeSpan(hour, minute, 0)) - TimeSpan.FromMinutes(1);
-        var local = Today.AddDays(-daysAgo).ToDateTime(new TimeOnly(hour, minute));
-        return new DateTimeOffset(local, zone.GetUtcOffset(local)).ToUniversalTime();
+        var today = daysAgo == 0 && now < OnClock(Today, s_lastToday) ? Today.AddDays(-1) : Today;
+        return OnClock(today.AddDays(-daysAgo), new TimeOnly(hour, minute));
     }
 
     public DateOnly Day(int daysAgo) => Today.AddDays(-daysAgo);
+
+    private DateTimeOffset OnClock(DateOnly day, TimeOnly time)
+    {
+        var local = day.ToDateTime(time);
+        return new DateTimeOffset(local, zone.GetUtcOffset(local)).ToUniversalTime();
+    }
 
     /// <summary>Puts an act down; it must be done when its time comes.</summary>
     public void Do(DateTimeOffset at, string verb, Func<Hand> hand, Func<Act, Outcome> work) =>

@@ -102,6 +102,15 @@ public sealed class DemoSeasonTests(DemoFile demo) : IClassFixture<DemoFile>
     }
 
     [Fact]
+    public void No_lug_still_holds_the_meat_of_a_job_that_left()
+    {
+        using var records = demo.Open();
+
+        Assert.NotEmpty(records.Fillings.Where(filling => filling.Job.HandedOverAt != null));
+        Assert.Empty(records.Fillings.Open().Where(filling => filling.Job.HandedOverAt != null));
+    }
+
+    [Fact]
     public void Filling_again_changes_nothing()
     {
         using var records = demo.Open();
@@ -124,5 +133,8 @@ public sealed class DemoSeasonTests(DemoFile demo) : IClassFixture<DemoFile>
 
         Assert.True(records.Journal.Max(entry => entry.At) <= late.Now.UtcDateTime);
         Assert.Equal(19, records.Jobs.Count());
+        var zone = TimeZoneInfo.FindSystemTimeZoneById("America/Chicago");
+        Assert.All(records.Journal.Select(entry => entry.At).ToList(), at =>
+            Assert.InRange(TimeZoneInfo.ConvertTimeFromUtc(at, zone).TimeOfDay, TimeSpan.FromHours(7), TimeSpan.FromHours(17)));
     }
 }
