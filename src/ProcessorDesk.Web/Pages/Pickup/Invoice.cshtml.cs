@@ -37,12 +37,12 @@ public sealed class InvoiceModel(RecordsContext records, ShopDay day) : StationP
             invoice.Credits?.Number.ToString(System.Globalization.CultureInfo.InvariantCulture),
             owner[0],
             owner[1..],
-            [.. invoice.Lines.OrderBy(line => line.Position).Select(line => new Paper.InvoiceLine(line.Text, line.Quantity, line.Rate, line.Amount.Print(), line.Taxed ? "T" : ""))],
+            [.. invoice.Lines.OrderBy(line => line.Position).Select(line => new Paper.InvoiceLine(line.Text, line.Quantity, line.Rate, line.Amount.Print(), line.Taxed ? line.Tax.Print() : ""))],
             [new Fact("Subtotal", invoice.Net.Print()), new Fact(invoice.TaxWording, invoice.Tax.Print())],
             invoice.Total.Print(),
             [.. payments.Select(payment => new Fact($"{(payment.IsDeposit ? "Deposit" : "Paid")}, {PrintedDate.Of(day.DayOf(payment.At))}, {Wording.Of(payment.Method)}", (-payment.Amount).Print()))],
             balance.Print(),
-            invoice.Lines.Any(line => line.Taxed) ? "T: taxed, each line rounded to the cent." : "",
+            invoice.Lines.Any(line => line.Taxed) ? "The tax of each line is rounded to the cent; the tax below is their sum." : "",
             "",
             invoice.IsCredit ? null : YieldAccounts.Kept(invoice.Statement));
     }
