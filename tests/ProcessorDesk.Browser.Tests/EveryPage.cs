@@ -33,7 +33,7 @@ internal static class EveryPage
             addresses.AddRange(ids.Take(states).Select(id => $"{fixedPart}/{id}"));
         }
 
-        return [.. addresses.Distinct().Where(address => address != "/" && !address.EndsWith("/Index", StringComparison.Ordinal)).Order(StringComparer.Ordinal)];
+        return [.. addresses.Distinct().Where(address => address != "/" && !address.Contains("/Index", StringComparison.Ordinal)).Order(StringComparer.Ordinal)];
     }
 
     /// <summary>Pages that show another face with a query.</summary>
