@@ -22,10 +22,12 @@ public static class Invoicing
         var allotments = records.GrindAllotments.AsNoTracking()
             .Where(one => records.AgreedSplits.Any(split => split.Id == one.AgreedSplitId && split.JobId == jobId && split.WithdrawnAt == null))
             .Include(one => one.Product)
+            .OrderBy(one => one.Position)
             .ToList();
         var chosen = own.Where(price => price.For == PriceFor.Extra && extras.GetValueOrDefault(price.Id) > 0)
             .Select(price => (price, extras[price.Id])).ToList();
-        return JobCharges.Of(own, inForce, shop, records.WeightsOf(jobId, shop.BenchDivision), allotments, chosen);
+        var animals = records.WeightsOf(jobId, shop.BenchDivision).Animals;
+        return JobCharges.Of(own, inForce, shop, [.. animals.Select(ChargedAnimal.Of)], [.. allotments.Select(ChargedProduct.Of)], chosen);
     }
 
     public static Outcome IssueInvoice(

@@ -23,23 +23,23 @@ public sealed class JobCharges
 
     /// <param name="list">The prices the job was taken at.</param>
     /// <param name="today">The prices in force now, for what the list lacks.</param>
-    /// <param name="weights">The job's animals and their weights.</param>
-    /// <param name="allotments">The agreed split with its products; empty where there is none.</param>
+    /// <param name="animals">The job's animals.</param>
+    /// <param name="products">What is made of the trim, in the order of the invoice; empty where nothing is agreed or foretold.</param>
     /// <param name="extras">Extras and how many of each.</param>
     public static JobCharges Of(
         IReadOnlyList<Price> list,
         IReadOnlyList<Price> today,
         ShopSettings shop,
-        JobWeights weights,
-        IReadOnlyList<GrindAllotment> allotments,
+        IReadOnlyList<ChargedAnimal> animals,
+        IReadOnlyList<ChargedProduct> products,
         IReadOnlyList<(Price Price, int Count)> extras)
     {
         var charges = new JobCharges(list, today, shop);
-        foreach (var animal in weights.Animals)
+        foreach (var animal in animals)
             charges.AddAnimal(animal);
-        foreach (var allotment in allotments.Where(one => one.Lean.IsPositive).OrderBy(one => one.Position))
-            charges.AddProduct(allotment);
-        charges.AddFat(shop.BenchDivision.Sum(allotments.Select(one => one.AddedFat)));
+        foreach (var product in products.Where(one => one.Lean.IsPositive))
+            charges.AddProduct(product);
+        charges.AddFat(shop.BenchDivision.Sum(products.Select(one => one.AddedFat)));
         foreach (var (price, count) in extras.Where(extra => extra.Count > 0))
             charges._lines.Add(Charges.PerPiece(price.Text, count, price.Each, charges.TaxOf(price)));
         return charges;
@@ -47,9 +47,9 @@ public sealed class JobCharges
 
     private Proportion? TaxOf(Price price) => price.Taxed && !_shop.TaxRate.IsZero ? _shop.TaxRate : null;
 
-    private void AddAnimal(AnimalWeights animal)
+    private void AddAnimal(ChargedAnimal animal)
     {
-        var name = animal.Tag is null ? Wording.Of(animal.Species) : $"{Wording.Of(animal.Species)}, tag {animal.Tag}";
+        var name = animal.Name;
         var prices = _list.Where(price => price.For == PriceFor.Animal && price.Species == animal.Species
             && (price.ArrivalState is null || price.ArrivalState == animal.ArrivalState)).ToList();
         if (prices.Count == 0)
@@ -61,21 +61,21 @@ public sealed class JobCharges
                 _lines.Add(animal.Fraction == Ratio.One
                     ? Charges.Flat($"{price.Text}: {name}", price.Each, TaxOf(price))
                     : Charges.Part($"{price.Text}: {name}", animal.Fraction, price.Each, TaxOf(price)));
-            else if ((animal.ChilledHanging ?? animal.HotHanging) is { } hanging)
-                _lines.Add(Charges.PerPound($"{price.Text}: {name}", animal.Fraction.Times(hanging), _shop.BenchDivision, price.Rate, TaxOf(price)));
+            else if (animal.Hanging is { } hanging)
+                _lines.Add(Charges.PerPound($"{price.Text}: {name}", hanging, _shop.BenchDivision, price.Rate, TaxOf(price)));
             else
-                _notes.Add($"{name}: charged by the hanging pound, and no hanging weight is there.");
+                _notes.Add($"{name}: charged by hanging weight, which is not known yet.");
         }
     }
 
-    private void AddProduct(GrindAllotment allotment)
+    private void AddProduct(ChargedProduct product)
     {
-        var name = allotment.Product.Name;
+        var name = product.Name;
         var isLater = false;
-        var price = _list.FirstOrDefault(one => one.For == PriceFor.Product && one.ProductId == allotment.ProductId);
+        var price = _list.FirstOrDefault(one => one.For == PriceFor.Product && one.ProductId == product.ProductId);
         if (price is null)
         {
-            price = _today.FirstOrDefault(one => one.For == PriceFor.Product && one.ProductId == allotment.ProductId);
+            price = _today.FirstOrDefault(one => one.For == PriceFor.Product && one.ProductId == product.ProductId);
             isLater = price is not null;
         }
 
@@ -88,7 +88,7 @@ public sealed class JobCharges
         if (isLater)
             _notes.Add($"{name}: the list this job was taken at lacks it; it is charged at today's price.");
         var text = isLater ? $"{name} (today's price)" : name;
-        _lines.Add(WeightFor(price.Basis, allotment) is { } weight
+        _lines.Add(WeightFor(price.Basis, product) is { } weight
             ? Charges.PerPound($"{text}, {Measure(price.Basis)} weight", weight, _shop.BenchDivision, price.Rate, TaxOf(price))
             : Charges.Flat(text, price.Each, TaxOf(price)));
     }
@@ -103,14 +103,14 @@ public sealed class JobCharges
             _notes.Add("Added fat: the price list has no charge for it.");
     }
 
-    private static Weight? WeightFor(ChargeBasis basis, GrindAllotment allotment) => basis switch
+    private static Weight? WeightFor(ChargeBasis basis, ChargedProduct product) => basis switch
     {
         ChargeBasis.Each => null,
         ChargeBasis.HangingPound => null,
-        ChargeBasis.LeanPound => allotment.Lean,
-        ChargeBasis.GreenPound => allotment.Green,
-        ChargeBasis.FinishedPound => allotment.Finished,
-        ChargeBasis.AddedFatPound => allotment.AddedFat,
+        ChargeBasis.LeanPound => product.Lean,
+        ChargeBasis.GreenPound => product.Green,
+        ChargeBasis.FinishedPound => product.Finished,
+        ChargeBasis.AddedFatPound => product.AddedFat,
     };
 
     private static string Measure(ChargeBasis basis) => basis switch

@@ -1,0 +1,28 @@
+using ProcessorDesk.Trade;
+using ProcessorDesk.Trade.Grinding;
+
+namespace ProcessorDesk.Records;
+
+/// <summary>An animal as it is charged: weighed, or only foretold.</summary>
+/// <param name="Name">"White-tail deer, tag NF-20418".</param>
+/// <param name="Fraction">What of it is the job's.</param>
+/// <param name="Hanging">The hanging weight of the job's part; null where it is not known.</param>
+public sealed record ChargedAnimal(string Name, Species Species, ArrivalState? ArrivalState, Ratio Fraction, Weight? Hanging)
+{
+    public static ChargedAnimal Of(AnimalWeights animal) => new(
+        animal.Tag is null ? Wording.Of(animal.Species) : $"{Wording.Of(animal.Species)}, tag {animal.Tag}",
+        animal.Species,
+        animal.ArrivalState,
+        animal.Fraction,
+        animal.Hanging is { } hanging ? animal.Fraction.Times(hanging) : null);
+}
+
+/// <summary>A product as it is charged: agreed, or only foretold.</summary>
+public sealed record ChargedProduct(int ProductId, string Name, Weight Lean, Weight AddedFat, Weight Green, Weight Finished)
+{
+    public static ChargedProduct Of(GrindAllotment kept) =>
+        new(kept.ProductId, kept.Product.Name, kept.Lean, kept.AddedFat, kept.Green, kept.Finished);
+
+    public static ChargedProduct Of(int productId, Allotment given) =>
+        new(productId, given.Ask.Name, given.Lean, given.AddedFat, given.Green, given.Finished);
+}
