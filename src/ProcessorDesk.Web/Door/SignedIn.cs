@@ -24,6 +24,9 @@ public sealed class SignedIn(ClaimsPrincipal principal)
 
     public string StationName => Stations.All.FirstOrDefault(s => s.Folder == Station)?.Name ?? Station;
 
+    /// <summary>Whether this hand may open the pages of a station.</summary>
+    public bool MayOpen(string folder) => Stations.All.Single(station => station.Folder == folder).IsOpenTo(Role);
+
     /// <summary>The hand that verbs are run with.</summary>
     public Hand Hand => new(StaffId, Station);
 

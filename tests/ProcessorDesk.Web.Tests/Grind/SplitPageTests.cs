@@ -145,6 +145,20 @@ public sealed class SplitPageTests(TrimmedShop shop) : IClassFixture<TrimmedShop
         Assert.Empty(page.Problems);
     }
 
+    [Theory]
+    [InlineData(StaffRole.Clerk, true)]
+    [InlineData(StaffRole.Cutter, false)]
+    [InlineData(StaffRole.Kitchen, false)]
+    public async Task Only_a_hand_that_may_open_the_counter_is_led_to_the_order(StaffRole role, bool led)
+    {
+        var job = TrimmedJob.Make(shop);
+        using var desk = await shop.SignIn(role, "Grind");
+
+        var page = await desk.Open($"/Grind/Split/{job}");
+
+        Assert.Equal(led, page.Document.QuerySelector($"a[href='/Counter/Order/{job}']") is not null);
+    }
+
     [Fact]
     public async Task The_list_shows_what_is_to_be_split()
     {

@@ -22,7 +22,7 @@ public sealed class IndexModel(RecordsContext records, ShopDay shop) : StationPa
 
     public bool NothingFound => Asked.Text != "" && Kinds.Count == 0 && Owners.Count == 0;
 
-    public bool MayTakeIn => Stations.All.Single(station => station.Folder == "Counter").IsOpenTo(SignedIn.Role);
+    public bool MayTakeIn => SignedIn.MayOpen("Counter");
 
     public IActionResult OnGet(string? q)
     {

@@ -32,6 +32,8 @@ public sealed class SplitModel(RecordsContext records, Verbs verbs, ShopDay day)
 
     public Weight Green => Division.Sum(Lines.Select(line => line.Given.Green));
 
+    public bool MayOpen(string folder) => SignedIn.MayOpen(folder);
+
     public IActionResult OnGet(int id) => Load(id) ? Page() : NotFound();
 
     public IActionResult OnPostAgree(int id)

@@ -39,7 +39,7 @@ public sealed class IndexModel(RecordsContext records, ShopDay shop) : StationPa
 
     public int Left(TodaySection section) => Math.Max(0, section.Lines.Count - MostLines);
 
-    public bool IsOpen(string folder) => Stations.All.Single(station => station.Folder == folder).IsOpenTo(SignedIn.Role);
+    public bool IsOpen(string folder) => SignedIn.MayOpen(folder);
 
     /// <summary>The station's page where the hand may open it, otherwise the job's own.</summary>
     private string Address(string page, string key, int jobId) =>
