@@ -18,6 +18,7 @@ public sealed class StoryTests(Chromium chromium, StoryShop shop) : IClassFixtur
     [Theory]
     [InlineData(1440, true, "Ines Moreau")]
     [InlineData(820, false, "Jonas Vail")]
+    [InlineData(390, true, "Petra Holm")]
     public async Task Two_deer_go_from_the_counter_to_the_door(int width, bool script, string owner)
     {
         shop.EmptyLugs();
