@@ -10,25 +10,36 @@ internal static class Guards
 {
     /// <summary>Neither updated nor deleted.</summary>
     private static readonly string[] s_frozen =
-        ["WeighIns", "Strikes", "Journal", "Invoices", "InvoiceLines", "Payments", "FormulaVersions", "FormulaIngredients", "GrindAllotments", "FillingAnimal"];
+        ["WeighIns", "Strikes", "Journal", "Invoices", "InvoiceLines", "Payments", "FormulaVersions", "FormulaIngredients", "GrindAllotments", "FillingAnimal",
+            "LoadParts", "LoadIngredients", "FinishedShares", "BoxContents", "HandOvers"];
 
     /// <summary>Never deleted.</summary>
-    private static readonly string[] s_kept = ["Staff", "Holds", "Tickets", "AgreedSplits", "Fillings", "Animals", "Jobs", "Owners", "Parts", "Lugs", "Products", "Shop"];
+    private static readonly string[] s_kept = ["Staff", "Holds", "Tickets", "AgreedSplits", "Fillings", "Animals", "Jobs", "Owners", "Parts", "Lugs", "Products", "Shop",
+        "Batches", "BatchEntries", "Loads", "Draws", "BatchSteps", "BatchReadings", "Boxes"];
 
     /// <summary>What of a row stays as it was first written, though the rest of the row goes on.</summary>
     private static readonly (string Table, string Columns)[] s_settled =
     [
-        ("Holds", "AnimalId, JobId, Reason, Note, PlacedAt, PlacedById"),
+        ("Holds", "AnimalId, JobId, BatchId, Reason, Note, PlacedAt, PlacedById"),
         ("AgreedSplits", "JobId, LeanMg, AgreedAt, AgreedById"),
         ("Fillings", "LugId, TareMg, JobId, OpenedAt"),
         ("Tickets", "Number, Kind, TargetId, At"),
         ("Parts", "AnimalId, Kind"),
         ("Jobs", "Number, PriceListId, TakenAt, TakenById"),
+        ("Batches", "Number, ProductId, FormulaVersionId, Pooling, PlannedAt, PlannedById"),
+        ("BatchEntries", "BatchId, AllotmentId, JobId"),
+        ("Loads", "BatchId, Number, LeanMg, AddedFatMg, GreenMg"),
+        ("Draws", "LoadId, FillingId, EntryId, PlannedMg, WeighedMg, AlreadyInBecause, At, ById"),
+        ("BatchSteps", "BatchId, Kind, At, ById"),
+        ("BatchReadings", "BatchId, Stage, Probe, TemperatureHundredthsF, AcidityHundredths, TakenAt, At, ById"),
+        ("Boxes", "JobId, Number, WeighedId, PackedAt, PackedById"),
     ];
 
     /// <summary>After this moment is set nothing of the row changes.</summary>
     private static readonly (string Table, string Moment)[] s_closed =
-        [("Holds", "ReleasedAt"), ("AgreedSplits", "WithdrawnAt"), ("Fillings", "EmptiedAt"), ("Parts", "GivenAt"), ("PriceLists", "UsedAt")];
+        [("Holds", "ReleasedAt"), ("AgreedSplits", "WithdrawnAt"), ("Fillings", "EmptiedAt"), ("Parts", "GivenAt"), ("PriceLists", "UsedAt"),
+            ("Batches", "ReleasedAt"), ("Batches", "EndedAt"), ("Loads", "MixedAt"), ("Draws", "StruckAt"), ("BatchSteps", "UndoneAt"), ("BatchReadings", "StruckAt"),
+            ("BatchEntries", "LeftAt"), ("Boxes", "UnpackedAt"), ("Boxes", "HandOverId")];
 
     public static void Lay(MigrationBuilder migration)
     {
@@ -43,7 +54,7 @@ internal static class Guards
         foreach (var (table, columns) in s_settled)
             Trigger(migration, $"{table}_settled", $"UPDATE OF {columns} ON \"{table}\"", null, $"{table}: this part is settled");
         foreach (var (table, moment) in s_closed)
-            Trigger(migration, $"{table}_closed", $"UPDATE ON \"{table}\"", $"old.{moment} IS NOT NULL", $"{table}: closed by {moment}");
+            Trigger(migration, $"{table}_closed_{moment}", $"UPDATE ON \"{table}\"", $"old.{moment} IS NOT NULL", $"{table}: closed by {moment}");
         KeepUsedPrices(migration);
         foreach (var sql in s_ownerFind)
             migration.Sql(sql);

@@ -28,12 +28,12 @@ internal static class DemoDeer
             .StartCutting(27, 8, 0)
             .Lean(27, 8, 40, 1, 34.61m, 0).Lean(27, 9, 5, 2, 29.46m, 0).Lean(27, 9, 50, 3, 22.30m, 1).Lean(27, 10, 15, 4, 18.77m, 1)
             .Loose(27, 10, 30, WeighInKind.Bone, 41.35m).Loose(27, 10, 34, WeighInKind.Discard, 6.20m, "bloodshot")
-            .FinishCutting(27, 10, 45).Agree(26, 8, 20).EmptyLugs(26, 9, 0).Invoice(10, 9, 15).PayAndHandOver(10, 16, 10);
+            .FinishCutting(27, 10, 45).Agree(26, 8, 20).MakeAll(25, 9, 0).BoxAll(12, 9, 0, "Shelf 1").Invoice(10, 9, 15).PayAndHandOver(10, 16, 10);
         new DemoJob(season, DemoCast.Leta)
             .TakeIn(24, 10, 2, [Deer("NF-20466", 112.0m, parts: [PartKind.Heart])], "steaks", [(DemoProducts.Breakfast, AskKind.Percent, 50m)], -10, deposit: 0m)
             .Hang(24, 10, 40, "A4", 84.0m)
             .StartCutting(21, 8, 5).Lean(21, 9, 0, 5, 24.90m).Loose(21, 9, 20, WeighInKind.CutPack, 19.85m, "Steaks", 14).Loose(21, 9, 40, WeighInKind.Bone, 27.10m)
-            .FinishCutting(21, 9, 50).Agree(21, 11, 0).EmptyLugs(21, 13, 0).GivePart(20, 9, 0, PartKind.Heart, "Leta Vandermolen").Invoice(7, 14, 0).PayAndHandOver(6, 10, 30);
+            .FinishCutting(21, 9, 50).Agree(21, 11, 0).MakeAll(20, 8, 0).BoxAll(9, 9, 0, "Shelf 2").GivePart(20, 9, 0, PartKind.Heart, "Leta Vandermolen").Invoice(7, 14, 0).PayAndHandOver(6, 10, 30);
     }
 
     /// <summary>One owes a balance and has antlers and cape to fetch; one invoice was credited and issued again; one is not invoiced.</summary>
@@ -43,12 +43,12 @@ internal static class DemoDeer
             .TakeIn(19, 9, 30, [Deer("NF-20502", 141.0m, parts: [PartKind.Antlers, PartKind.Cape])], "mixed", s_sausages, -2)
             .Hang(19, 10, 10, "B2", 105.5m).Chilled(18, 7, 45, "B2", 104.0m)
             .StartCutting(15, 8, 10).Lean(15, 9, 0, 6, 33.05m).Lean(15, 9, 25, 7, 14.72m).Loose(15, 9, 45, WeighInKind.CutPack, 17.40m, "Roasts and chops", 11)
-            .FinishCutting(15, 10, 0).Agree(15, 13, 20).EmptyLugs(14, 8, 0).Invoice(2, 11, 0);
+            .FinishCutting(15, 10, 0).Agree(15, 13, 20).MakeAll(14, 8, 0).BoxAll(4, 9, 0, "Shelf 3").Invoice(2, 11, 0);
         new DemoJob(season, DemoCast.Odette)
             .TakeIn(17, 11, 5, [Deer("NF-20533", 104.5m, Sex.Female)], "all-grind", [(DemoProducts.Hot, AskKind.Finished, 20m)], -3)
             .Hang(17, 11, 40, "B3", 78.5m)
             .StartCutting(13, 8, 0).Lean(13, 8, 50, 8, 30.15m).Lean(13, 9, 15, 9, 21.34m)
-            .FinishCutting(13, 9, 30).Agree(13, 10, 0).EmptyLugs(13, 11, 0).Invoice(4, 9, 0).Credit(3, 9, 20).Invoice(3, 9, 30);
+            .FinishCutting(13, 9, 30).Agree(13, 10, 0).MakeAll(12, 8, 0).Invoice(4, 9, 0).Credit(3, 9, 20).Invoice(3, 9, 30);
         new DemoJob(season, DemoCast.Wendell)
             .TakeIn(15, 8, 45, [Deer("SR-11870", 119.0m)], "all-grind", s_sausages, 4, pooling: Pooling.Pooled)
             .Hang(15, 9, 20, "B4", 89.0m)

@@ -97,10 +97,54 @@ internal sealed class DemoJob(Season season, TakenOwner owner)
     public DemoJob Credit(int daysAgo, int hour, int minute) => Do(daysAgo, hour, minute, "credit an invoice", "NH", "Pickup", act =>
         Records.CreditInvoice(Records.Invoices.Standing().Where(one => one.JobId == _jobId).Select(one => one.Id).Single(), act));
 
-    /// <summary>What is owed is paid, and the job is handed over.</summary>
+    /// <summary>Every product of the job in a batch of its own, mixed, weighed and released, with the loss the formula expects.</summary>
+    public DemoJob MakeAll(int daysAgo, int hour, int minute) => Do(daysAgo, hour, minute, "make a product", "BQ", "Kitchen", act =>
+    {
+        foreach (var product in Records.MadeOf(_jobId))
+        {
+            var batch = Records.PlanBatch([product.AllotmentId], act);
+            if (!batch.IsDone)
+                return batch;
+            var id = Number(batch);
+            var kitchen = new DemoKitchen(Records);
+            foreach (var work in (Func<Outcome>[])[
+                () => kitchen.DrawAll(id, act),
+                () => kitchen.MixAll(id, act),
+                () => Records.WeighFinished(id, null, product.Expected, Weight.Zero, act),
+                () => Records.ReleaseBatch(id, null, act)])
+            {
+                if (work() is { IsDone: false } refused)
+                    return refused;
+                Records.SaveChanges();
+            }
+        }
+
+        return Outcome.Done(_jobId);
+    });
+
+    /// <summary>A box for each product, one for the cuts, and the word that this is all.</summary>
+    public DemoJob BoxAll(int daysAgo, int hour, int minute, string place) => Do(daysAgo, hour, minute, "pack a box", "FA", "Freezer", act =>
+    {
+        var cuts = Records.WeightsOf(_jobId, s_bench).Cuts;
+        List<(int?, Weight)> kinds = [.. Records.MadeOf(_jobId).Select(product => ((int?)product.AllotmentId, product.Finished!.Value))];
+        if (cuts.IsPositive)
+            kinds.Add((null, cuts));
+        foreach (var (allotment, weight) in kinds)
+        {
+            var packs = Math.Max(1, (int)weight.Pounds);
+            if (Records.PackBox(new BoxOrder(_jobId, [(allotment, packs)], weight + Weight.FromPounds(0.8m), Weight.FromPounds(0.8m), place), act) is { IsDone: false } refused)
+                return refused;
+        }
+
+        Records.SaveChanges();
+        return Records.FinishBoxing(_jobId, act);
+    });
+
+    /// <summary>What is owed is paid, and all of it is handed over.</summary>
     public DemoJob PayAndHandOver(int daysAgo, int hour, int minute) =>
         Do(daysAgo, hour, minute, "take a payment", "IP", "Pickup", act => Records.TakePayment(_jobId, Records.BalanceOf(_jobId), PaymentMethod.Card, null, act))
-            .Do(daysAgo, hour, minute + 2, "hand over", "IP", "Pickup", act => Records.HandOver(_jobId, owner.Name, owing: false, act));
+            .Do(daysAgo, hour, minute + 2, "hand over", "IP", "Pickup", act => Records.HandOver(
+                new HandOverOrder(_jobId, [.. Records.Boxes.Here().Where(box => box.JobId == _jobId).Select(box => box.Id)], [], owner.Name, Owing: false), act));
 
     public DemoJob GivePart(int daysAgo, int hour, int minute, PartKind kind, string to) => Do(daysAgo, hour, minute, "give a part back", "IP", "Pickup", act =>
         Records.GivePart(Records.Parts.Where(part => part.Kind == kind && part.Animal.Shares.Any(share => share.JobId == _jobId)).Select(part => part.Id).Single(), to, act));

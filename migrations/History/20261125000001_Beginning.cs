@@ -185,11 +185,15 @@ namespace ProcessorDesk.Migrations.History
                     TaxWording = table.Column<string>(type: "TEXT", nullable: false),
                     Terms = table.Column<string>(type: "TEXT", nullable: true),
                     PromiseDays = table.Column<int>(type: "INTEGER", nullable: false),
+                    UnclaimedAfterDays = table.Column<int>(type: "INTEGER", nullable: false),
+                    PublicAddress = table.Column<string>(type: "TEXT", nullable: true),
+                    PublicAddressTestedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
                     Version = table.Column<int>(type: "INTEGER", nullable: false),
                     BenchDivisionStepMillionths = table.Column<int>(type: "INTEGER", nullable: false),
                     BenchDivisionUnit = table.Column<int>(type: "INTEGER", nullable: false),
                     CureDivisionStepMillionths = table.Column<int>(type: "INTEGER", nullable: false),
                     CureDivisionUnit = table.Column<int>(type: "INTEGER", nullable: false),
+                    MixerCapacityMg = table.Column<long>(type: "INTEGER", nullable: false),
                     RailDivisionStepMillionths = table.Column<int>(type: "INTEGER", nullable: false),
                     RailDivisionUnit = table.Column<int>(type: "INTEGER", nullable: false),
                     TaxRatePpm = table.Column<int>(type: "INTEGER", nullable: false),
@@ -255,30 +259,6 @@ namespace ProcessorDesk.Migrations.History
                 });
 
             migrationBuilder.CreateTable(
-                name: "Parts",
-                columns: table => new
-                {
-                    Id = table.Column<int>(type: "INTEGER", nullable: false)
-                        .Annotation("Sqlite:Autoincrement", true),
-                    AnimalId = table.Column<int>(type: "INTEGER", nullable: false),
-                    Kind = table.Column<int>(type: "INTEGER", nullable: false),
-                    Note = table.Column<string>(type: "TEXT", nullable: true),
-                    GivenAt = table.Column<DateTime>(type: "TEXT", nullable: true),
-                    GivenById = table.Column<int>(type: "INTEGER", nullable: true),
-                    GivenTo = table.Column<string>(type: "TEXT", nullable: true)
-                },
-                constraints: table =>
-                {
-                    table.PrimaryKey("PK_Parts", x => x.Id);
-                    table.ForeignKey(
-                        name: "FK_Parts_Animals_AnimalId",
-                        column: x => x.AnimalId,
-                        principalTable: "Animals",
-                        principalColumn: "Id",
-                        onDelete: ReferentialAction.Restrict);
-                });
-
-            migrationBuilder.CreateTable(
                 name: "Jobs",
                 columns: table => new
                 {
@@ -299,9 +279,13 @@ namespace ProcessorDesk.Migrations.History
                     CuttingStartedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
                     CuttingDoneAt = table.Column<DateTime>(type: "TEXT", nullable: true),
                     SplitAgreedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    MadeAt = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    BoxedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    BoxedById = table.Column<int>(type: "INTEGER", nullable: true),
                     HandedOverAt = table.Column<DateTime>(type: "TEXT", nullable: true),
                     HandedOverById = table.Column<int>(type: "INTEGER", nullable: true),
                     HandedOverTo = table.Column<string>(type: "TEXT", nullable: true),
+                    LinkGeneration = table.Column<int>(type: "INTEGER", nullable: false),
                     Version = table.Column<int>(type: "INTEGER", nullable: false)
                 },
                 constraints: table =>
@@ -332,6 +316,7 @@ namespace ProcessorDesk.Migrations.History
                     MadeAt = table.Column<DateTime>(type: "TEXT", nullable: false),
                     AddedFat = table.Column<string>(type: "TEXT", nullable: true),
                     AddedFatIsPork = table.Column<bool>(type: "INTEGER", nullable: false),
+                    RestMinutes = table.Column<int>(type: "INTEGER", nullable: false),
                     LeanSharePpm = table.Column<int>(type: "INTEGER", nullable: false),
                     LossHighPpm = table.Column<int>(type: "INTEGER", nullable: false),
                     LossLowPpm = table.Column<int>(type: "INTEGER", nullable: false),
@@ -488,32 +473,22 @@ namespace ProcessorDesk.Migrations.History
                 });
 
             migrationBuilder.CreateTable(
-                name: "Holds",
+                name: "HandOvers",
                 columns: table => new
                 {
                     Id = table.Column<int>(type: "INTEGER", nullable: false)
                         .Annotation("Sqlite:Autoincrement", true),
-                    AnimalId = table.Column<int>(type: "INTEGER", nullable: true),
-                    JobId = table.Column<int>(type: "INTEGER", nullable: true),
-                    Reason = table.Column<int>(type: "INTEGER", nullable: false),
-                    Note = table.Column<string>(type: "TEXT", nullable: true),
-                    PlacedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    PlacedById = table.Column<int>(type: "INTEGER", nullable: false),
-                    ReleasedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
-                    ReleasedById = table.Column<int>(type: "INTEGER", nullable: true),
-                    ReleasedBecause = table.Column<string>(type: "TEXT", nullable: true)
+                    JobId = table.Column<int>(type: "INTEGER", nullable: false),
+                    To = table.Column<string>(type: "TEXT", nullable: false),
+                    Owing = table.Column<bool>(type: "INTEGER", nullable: false),
+                    At = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    ById = table.Column<int>(type: "INTEGER", nullable: false)
                 },
                 constraints: table =>
                 {
-                    table.PrimaryKey("PK_Holds", x => x.Id);
+                    table.PrimaryKey("PK_HandOvers", x => x.Id);
                     table.ForeignKey(
-                        name: "FK_Holds_Animals_AnimalId",
-                        column: x => x.AnimalId,
-                        principalTable: "Animals",
-                        principalColumn: "Id",
-                        onDelete: ReferentialAction.Restrict);
-                    table.ForeignKey(
-                        name: "FK_Holds_Jobs_JobId",
+                        name: "FK_HandOvers_Jobs_JobId",
                         column: x => x.JobId,
                         principalTable: "Jobs",
                         principalColumn: "Id",
@@ -634,6 +609,43 @@ namespace ProcessorDesk.Migrations.History
                 });
 
             migrationBuilder.CreateTable(
+                name: "Batches",
+                columns: table => new
+                {
+                    Id = table.Column<int>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    Number = table.Column<int>(type: "INTEGER", nullable: false),
+                    ProductId = table.Column<int>(type: "INTEGER", nullable: false),
+                    FormulaVersionId = table.Column<int>(type: "INTEGER", nullable: false),
+                    Pooling = table.Column<int>(type: "INTEGER", nullable: false),
+                    PlannedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    PlannedById = table.Column<int>(type: "INTEGER", nullable: false),
+                    MixedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    ReleasedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    ReleasedById = table.Column<int>(type: "INTEGER", nullable: true),
+                    WrittenSupport = table.Column<string>(type: "TEXT", nullable: true),
+                    EndedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    EndedById = table.Column<int>(type: "INTEGER", nullable: true),
+                    EndedBecause = table.Column<string>(type: "TEXT", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_Batches", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_Batches_FormulaVersions_FormulaVersionId",
+                        column: x => x.FormulaVersionId,
+                        principalTable: "FormulaVersions",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_Batches_Products_ProductId",
+                        column: x => x.ProductId,
+                        principalTable: "Products",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
                 name: "FormulaIngredients",
                 columns: table => new
                 {
@@ -725,45 +737,32 @@ namespace ProcessorDesk.Migrations.History
                 });
 
             migrationBuilder.CreateTable(
-                name: "WeighIns",
+                name: "Parts",
                 columns: table => new
                 {
                     Id = table.Column<int>(type: "INTEGER", nullable: false)
                         .Annotation("Sqlite:Autoincrement", true),
+                    AnimalId = table.Column<int>(type: "INTEGER", nullable: false),
                     Kind = table.Column<int>(type: "INTEGER", nullable: false),
-                    Scale = table.Column<string>(type: "TEXT", nullable: false),
                     Note = table.Column<string>(type: "TEXT", nullable: true),
-                    Packs = table.Column<int>(type: "INTEGER", nullable: true),
-                    At = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    ById = table.Column<int>(type: "INTEGER", nullable: false),
-                    AnimalId = table.Column<int>(type: "INTEGER", nullable: true),
-                    JobId = table.Column<int>(type: "INTEGER", nullable: true),
-                    FillingId = table.Column<int>(type: "INTEGER", nullable: true),
-                    GrossMg = table.Column<long>(type: "INTEGER", nullable: false),
-                    KeyedDivisionStepMillionths = table.Column<int>(type: "INTEGER", nullable: false),
-                    KeyedDivisionUnit = table.Column<int>(type: "INTEGER", nullable: false),
-                    NetMg = table.Column<long>(type: "INTEGER", nullable: false),
-                    TareMg = table.Column<long>(type: "INTEGER", nullable: false)
+                    GivenAt = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    GivenById = table.Column<int>(type: "INTEGER", nullable: true),
+                    GivenTo = table.Column<string>(type: "TEXT", nullable: true),
+                    HandOverId = table.Column<int>(type: "INTEGER", nullable: true)
                 },
                 constraints: table =>
                 {
-                    table.PrimaryKey("PK_WeighIns", x => x.Id);
+                    table.PrimaryKey("PK_Parts", x => x.Id);
                     table.ForeignKey(
-                        name: "FK_WeighIns_Animals_AnimalId",
+                        name: "FK_Parts_Animals_AnimalId",
                         column: x => x.AnimalId,
                         principalTable: "Animals",
                         principalColumn: "Id",
                         onDelete: ReferentialAction.Restrict);
                     table.ForeignKey(
-                        name: "FK_WeighIns_Fillings_FillingId",
-                        column: x => x.FillingId,
-                        principalTable: "Fillings",
-                        principalColumn: "Id",
-                        onDelete: ReferentialAction.Restrict);
-                    table.ForeignKey(
-                        name: "FK_WeighIns_Jobs_JobId",
-                        column: x => x.JobId,
-                        principalTable: "Jobs",
+                        name: "FK_Parts_HandOvers_HandOverId",
+                        column: x => x.HandOverId,
+                        principalTable: "HandOvers",
                         principalColumn: "Id",
                         onDelete: ReferentialAction.Restrict);
                 });
@@ -774,6 +773,8 @@ namespace ProcessorDesk.Migrations.History
                 {
                     InvoiceId = table.Column<int>(type: "INTEGER", nullable: false),
                     Position = table.Column<int>(type: "INTEGER", nullable: false),
+                    For = table.Column<int>(type: "INTEGER", nullable: false),
+                    OfId = table.Column<int>(type: "INTEGER", nullable: true),
                     Text = table.Column<string>(type: "TEXT", nullable: false),
                     Quantity = table.Column<string>(type: "TEXT", nullable: false),
                     Rate = table.Column<string>(type: "TEXT", nullable: false),
@@ -790,6 +791,381 @@ namespace ProcessorDesk.Migrations.History
                         principalTable: "Invoices",
                         principalColumn: "Id",
                         onDelete: ReferentialAction.Cascade);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "BatchReadings",
+                columns: table => new
+                {
+                    Id = table.Column<int>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    BatchId = table.Column<int>(type: "INTEGER", nullable: false),
+                    Stage = table.Column<int>(type: "INTEGER", nullable: false),
+                    Probe = table.Column<int>(type: "INTEGER", nullable: false),
+                    AcidityHundredths = table.Column<int>(type: "INTEGER", nullable: true),
+                    TakenAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    At = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    ById = table.Column<int>(type: "INTEGER", nullable: false),
+                    StruckAt = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    StruckById = table.Column<int>(type: "INTEGER", nullable: true),
+                    StruckBecause = table.Column<string>(type: "TEXT", nullable: true),
+                    TemperatureHundredthsF = table.Column<int>(type: "INTEGER", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_BatchReadings", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_BatchReadings_Batches_BatchId",
+                        column: x => x.BatchId,
+                        principalTable: "Batches",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "BatchSteps",
+                columns: table => new
+                {
+                    Id = table.Column<int>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    BatchId = table.Column<int>(type: "INTEGER", nullable: false),
+                    Kind = table.Column<int>(type: "INTEGER", nullable: false),
+                    At = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    ById = table.Column<int>(type: "INTEGER", nullable: false),
+                    UndoneAt = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    UndoneById = table.Column<int>(type: "INTEGER", nullable: true),
+                    UndoneBecause = table.Column<string>(type: "TEXT", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_BatchSteps", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_BatchSteps_Batches_BatchId",
+                        column: x => x.BatchId,
+                        principalTable: "Batches",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "Holds",
+                columns: table => new
+                {
+                    Id = table.Column<int>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    AnimalId = table.Column<int>(type: "INTEGER", nullable: true),
+                    JobId = table.Column<int>(type: "INTEGER", nullable: true),
+                    BatchId = table.Column<int>(type: "INTEGER", nullable: true),
+                    Reason = table.Column<int>(type: "INTEGER", nullable: false),
+                    Note = table.Column<string>(type: "TEXT", nullable: true),
+                    PlacedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    PlacedById = table.Column<int>(type: "INTEGER", nullable: false),
+                    ReleasedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    ReleasedById = table.Column<int>(type: "INTEGER", nullable: true),
+                    ReleasedBecause = table.Column<string>(type: "TEXT", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_Holds", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_Holds_Animals_AnimalId",
+                        column: x => x.AnimalId,
+                        principalTable: "Animals",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_Holds_Batches_BatchId",
+                        column: x => x.BatchId,
+                        principalTable: "Batches",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_Holds_Jobs_JobId",
+                        column: x => x.JobId,
+                        principalTable: "Jobs",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "Loads",
+                columns: table => new
+                {
+                    Id = table.Column<int>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    BatchId = table.Column<int>(type: "INTEGER", nullable: false),
+                    Number = table.Column<int>(type: "INTEGER", nullable: false),
+                    MixedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    MixedById = table.Column<int>(type: "INTEGER", nullable: true),
+                    LowCureBecause = table.Column<string>(type: "TEXT", nullable: true),
+                    AlreadyInBecause = table.Column<string>(type: "TEXT", nullable: true),
+                    AddedFatMg = table.Column<long>(type: "INTEGER", nullable: false),
+                    FatWeighedMg = table.Column<long>(type: "INTEGER", nullable: true),
+                    GreenMg = table.Column<long>(type: "INTEGER", nullable: false),
+                    LeanMg = table.Column<long>(type: "INTEGER", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_Loads", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_Loads_Batches_BatchId",
+                        column: x => x.BatchId,
+                        principalTable: "Batches",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "BatchEntries",
+                columns: table => new
+                {
+                    Id = table.Column<int>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    BatchId = table.Column<int>(type: "INTEGER", nullable: false),
+                    AllotmentId = table.Column<int>(type: "INTEGER", nullable: false),
+                    JobId = table.Column<int>(type: "INTEGER", nullable: false),
+                    LeftAt = table.Column<DateTime>(type: "TEXT", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_BatchEntries", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_BatchEntries_Batches_BatchId",
+                        column: x => x.BatchId,
+                        principalTable: "Batches",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_BatchEntries_GrindAllotments_AllotmentId",
+                        column: x => x.AllotmentId,
+                        principalTable: "GrindAllotments",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_BatchEntries_Jobs_JobId",
+                        column: x => x.JobId,
+                        principalTable: "Jobs",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "LoadIngredients",
+                columns: table => new
+                {
+                    LoadId = table.Column<int>(type: "INTEGER", nullable: false),
+                    Position = table.Column<int>(type: "INTEGER", nullable: false),
+                    Name = table.Column<string>(type: "TEXT", nullable: false),
+                    KeyedIn = table.Column<int>(type: "INTEGER", nullable: false),
+                    NitratePpm = table.Column<int>(type: "INTEGER", nullable: false),
+                    NitritePpm = table.Column<int>(type: "INTEGER", nullable: false),
+                    PlannedMg = table.Column<long>(type: "INTEGER", nullable: false),
+                    WeighedMg = table.Column<long>(type: "INTEGER", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_LoadIngredients", x => new { x.LoadId, x.Position });
+                    table.ForeignKey(
+                        name: "FK_LoadIngredients_Loads_LoadId",
+                        column: x => x.LoadId,
+                        principalTable: "Loads",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "WeighIns",
+                columns: table => new
+                {
+                    Id = table.Column<int>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    Kind = table.Column<int>(type: "INTEGER", nullable: false),
+                    Scale = table.Column<string>(type: "TEXT", nullable: false),
+                    Note = table.Column<string>(type: "TEXT", nullable: true),
+                    Packs = table.Column<int>(type: "INTEGER", nullable: true),
+                    At = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    ById = table.Column<int>(type: "INTEGER", nullable: false),
+                    AnimalId = table.Column<int>(type: "INTEGER", nullable: true),
+                    JobId = table.Column<int>(type: "INTEGER", nullable: true),
+                    FillingId = table.Column<int>(type: "INTEGER", nullable: true),
+                    BatchId = table.Column<int>(type: "INTEGER", nullable: true),
+                    LoadId = table.Column<int>(type: "INTEGER", nullable: true),
+                    GrossMg = table.Column<long>(type: "INTEGER", nullable: false),
+                    KeyedDivisionStepMillionths = table.Column<int>(type: "INTEGER", nullable: false),
+                    KeyedDivisionUnit = table.Column<int>(type: "INTEGER", nullable: false),
+                    NetMg = table.Column<long>(type: "INTEGER", nullable: false),
+                    TareMg = table.Column<long>(type: "INTEGER", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_WeighIns", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_WeighIns_Animals_AnimalId",
+                        column: x => x.AnimalId,
+                        principalTable: "Animals",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_WeighIns_Batches_BatchId",
+                        column: x => x.BatchId,
+                        principalTable: "Batches",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_WeighIns_Fillings_FillingId",
+                        column: x => x.FillingId,
+                        principalTable: "Fillings",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_WeighIns_Jobs_JobId",
+                        column: x => x.JobId,
+                        principalTable: "Jobs",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_WeighIns_Loads_LoadId",
+                        column: x => x.LoadId,
+                        principalTable: "Loads",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "Draws",
+                columns: table => new
+                {
+                    Id = table.Column<int>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    LoadId = table.Column<int>(type: "INTEGER", nullable: false),
+                    FillingId = table.Column<int>(type: "INTEGER", nullable: false),
+                    EntryId = table.Column<int>(type: "INTEGER", nullable: true),
+                    AlreadyInBecause = table.Column<string>(type: "TEXT", nullable: true),
+                    At = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    ById = table.Column<int>(type: "INTEGER", nullable: false),
+                    StruckAt = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    StruckById = table.Column<int>(type: "INTEGER", nullable: true),
+                    StruckBecause = table.Column<string>(type: "TEXT", nullable: true),
+                    KeyedDivisionStepMillionths = table.Column<int>(type: "INTEGER", nullable: false),
+                    KeyedDivisionUnit = table.Column<int>(type: "INTEGER", nullable: false),
+                    PlannedMg = table.Column<long>(type: "INTEGER", nullable: false),
+                    WeighedMg = table.Column<long>(type: "INTEGER", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_Draws", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_Draws_BatchEntries_EntryId",
+                        column: x => x.EntryId,
+                        principalTable: "BatchEntries",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_Draws_Fillings_FillingId",
+                        column: x => x.FillingId,
+                        principalTable: "Fillings",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_Draws_Loads_LoadId",
+                        column: x => x.LoadId,
+                        principalTable: "Loads",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "FinishedShares",
+                columns: table => new
+                {
+                    Id = table.Column<int>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    EntryId = table.Column<int>(type: "INTEGER", nullable: false),
+                    LoadId = table.Column<int>(type: "INTEGER", nullable: true),
+                    WeightMg = table.Column<long>(type: "INTEGER", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_FinishedShares", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_FinishedShares_BatchEntries_EntryId",
+                        column: x => x.EntryId,
+                        principalTable: "BatchEntries",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_FinishedShares_Loads_LoadId",
+                        column: x => x.LoadId,
+                        principalTable: "Loads",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "LoadParts",
+                columns: table => new
+                {
+                    LoadId = table.Column<int>(type: "INTEGER", nullable: false),
+                    EntryId = table.Column<int>(type: "INTEGER", nullable: false),
+                    AddedFatMg = table.Column<long>(type: "INTEGER", nullable: false),
+                    GreenMg = table.Column<long>(type: "INTEGER", nullable: false),
+                    LeanMg = table.Column<long>(type: "INTEGER", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_LoadParts", x => new { x.LoadId, x.EntryId });
+                    table.ForeignKey(
+                        name: "FK_LoadParts_BatchEntries_EntryId",
+                        column: x => x.EntryId,
+                        principalTable: "BatchEntries",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_LoadParts_Loads_LoadId",
+                        column: x => x.LoadId,
+                        principalTable: "Loads",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "Boxes",
+                columns: table => new
+                {
+                    Id = table.Column<int>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    JobId = table.Column<int>(type: "INTEGER", nullable: false),
+                    Number = table.Column<int>(type: "INTEGER", nullable: false),
+                    WeighedId = table.Column<int>(type: "INTEGER", nullable: false),
+                    Place = table.Column<string>(type: "TEXT", nullable: true),
+                    PackedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    PackedById = table.Column<int>(type: "INTEGER", nullable: false),
+                    UnpackedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
+                    UnpackedById = table.Column<int>(type: "INTEGER", nullable: true),
+                    UnpackedBecause = table.Column<string>(type: "TEXT", nullable: true),
+                    HandOverId = table.Column<int>(type: "INTEGER", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_Boxes", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_Boxes_HandOvers_HandOverId",
+                        column: x => x.HandOverId,
+                        principalTable: "HandOvers",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_Boxes_Jobs_JobId",
+                        column: x => x.JobId,
+                        principalTable: "Jobs",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_Boxes_WeighIns_WeighedId",
+                        column: x => x.WeighedId,
+                        principalTable: "WeighIns",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
                 });
 
             migrationBuilder.CreateTable(
@@ -812,6 +1188,33 @@ namespace ProcessorDesk.Migrations.History
                         onDelete: ReferentialAction.Restrict);
                 });
 
+            migrationBuilder.CreateTable(
+                name: "BoxContents",
+                columns: table => new
+                {
+                    BoxId = table.Column<int>(type: "INTEGER", nullable: false),
+                    Position = table.Column<int>(type: "INTEGER", nullable: false),
+                    AllotmentId = table.Column<int>(type: "INTEGER", nullable: true),
+                    Name = table.Column<string>(type: "TEXT", nullable: false),
+                    Packs = table.Column<int>(type: "INTEGER", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_BoxContents", x => new { x.BoxId, x.Position });
+                    table.ForeignKey(
+                        name: "FK_BoxContents_Boxes_BoxId",
+                        column: x => x.BoxId,
+                        principalTable: "Boxes",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_BoxContents_GrindAllotments_AllotmentId",
+                        column: x => x.AllotmentId,
+                        principalTable: "GrindAllotments",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
             migrationBuilder.CreateIndex(
                 name: "IX_AgreedSplits_Standing",
                 table: "AgreedSplits",
@@ -830,6 +1233,98 @@ namespace ProcessorDesk.Migrations.History
                 column: "TagKey");
 
             migrationBuilder.CreateIndex(
+                name: "IX_BatchEntries_BatchId",
+                table: "BatchEntries",
+                column: "BatchId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_BatchEntries_JobId",
+                table: "BatchEntries",
+                column: "JobId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_BatchEntries_Standing",
+                table: "BatchEntries",
+                column: "AllotmentId",
+                unique: true,
+                filter: "LeftAt IS NULL");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_BatchReadings_BatchId_TakenAt",
+                table: "BatchReadings",
+                columns: new[] { "BatchId", "TakenAt" });
+
+            migrationBuilder.CreateIndex(
+                name: "IX_BatchSteps_Standing",
+                table: "BatchSteps",
+                columns: new[] { "BatchId", "Kind" },
+                unique: true,
+                filter: "UndoneAt IS NULL");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Batches_FormulaVersionId",
+                table: "Batches",
+                column: "FormulaVersionId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Batches_Number",
+                table: "Batches",
+                column: "Number",
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Batches_Open",
+                table: "Batches",
+                column: "PlannedAt",
+                filter: "ReleasedAt IS NULL AND EndedAt IS NULL");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Batches_ProductId",
+                table: "Batches",
+                column: "ProductId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Batches_ReleasedAt",
+                table: "Batches",
+                column: "ReleasedAt");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_BoxContents_AllotmentId",
+                table: "BoxContents",
+                column: "AllotmentId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Boxes_HandOverId",
+                table: "Boxes",
+                column: "HandOverId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Boxes_JobId_Number",
+                table: "Boxes",
+                columns: new[] { "JobId", "Number" },
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Boxes_WeighedId",
+                table: "Boxes",
+                column: "WeighedId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Draws_EntryId",
+                table: "Draws",
+                column: "EntryId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Draws_FillingId",
+                table: "Draws",
+                column: "FillingId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Draws_LoadId",
+                table: "Draws",
+                column: "LoadId");
+
+            migrationBuilder.CreateIndex(
                 name: "IX_FillingAnimal_AnimalId",
                 table: "FillingAnimal",
                 column: "AnimalId");
@@ -845,6 +1340,16 @@ namespace ProcessorDesk.Migrations.History
                 column: "LugId",
                 unique: true,
                 filter: "EmptiedAt IS NULL");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_FinishedShares_EntryId",
+                table: "FinishedShares",
+                column: "EntryId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_FinishedShares_LoadId",
+                table: "FinishedShares",
+                column: "LoadId");
 
             migrationBuilder.CreateIndex(
                 name: "IX_FormKeys_At",
@@ -878,9 +1383,24 @@ namespace ProcessorDesk.Migrations.History
                 column: "ProductId");
 
             migrationBuilder.CreateIndex(
+                name: "IX_HandOvers_At",
+                table: "HandOvers",
+                column: "At");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_HandOvers_JobId",
+                table: "HandOvers",
+                column: "JobId");
+
+            migrationBuilder.CreateIndex(
                 name: "IX_Holds_AnimalId",
                 table: "Holds",
                 column: "AnimalId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Holds_BatchId",
+                table: "Holds",
+                column: "BatchId");
 
             migrationBuilder.CreateIndex(
                 name: "IX_Holds_JobId",
@@ -949,6 +1469,17 @@ namespace ProcessorDesk.Migrations.History
                 column: "TakenAt");
 
             migrationBuilder.CreateIndex(
+                name: "IX_LoadParts_EntryId",
+                table: "LoadParts",
+                column: "EntryId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Loads_BatchId_Number",
+                table: "Loads",
+                columns: new[] { "BatchId", "Number" },
+                unique: true);
+
+            migrationBuilder.CreateIndex(
                 name: "IX_Lugs_Number",
                 table: "Lugs",
                 column: "Number",
@@ -968,6 +1499,11 @@ namespace ProcessorDesk.Migrations.History
                 name: "IX_Parts_AnimalId",
                 table: "Parts",
                 column: "AnimalId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Parts_HandOverId",
+                table: "Parts",
+                column: "HandOverId");
 
             migrationBuilder.CreateIndex(
                 name: "IX_Payments_JobId",
@@ -1030,6 +1566,11 @@ namespace ProcessorDesk.Migrations.History
                 column: "AnimalId");
 
             migrationBuilder.CreateIndex(
+                name: "IX_WeighIns_BatchId",
+                table: "WeighIns",
+                column: "BatchId");
+
+            migrationBuilder.CreateIndex(
                 name: "IX_WeighIns_FillingId",
                 table: "WeighIns",
                 column: "FillingId");
@@ -1038,11 +1579,25 @@ namespace ProcessorDesk.Migrations.History
                 name: "IX_WeighIns_JobId",
                 table: "WeighIns",
                 column: "JobId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_WeighIns_LoadId",
+                table: "WeighIns",
+                column: "LoadId");
         }
 
         /// <inheritdoc />
         protected override void Down(MigrationBuilder migrationBuilder)
         {
+            migrationBuilder.DropTable(
+                name: "BatchReadings");
+
+            migrationBuilder.DropTable(
+                name: "BatchSteps");
+
+            migrationBuilder.DropTable(
+                name: "BoxContents");
+
             migrationBuilder.DropTable(
                 name: "ChecklistTicks");
 
@@ -1053,16 +1608,19 @@ namespace ProcessorDesk.Migrations.History
                 name: "CutOrderLines");
 
             migrationBuilder.DropTable(
+                name: "Draws");
+
+            migrationBuilder.DropTable(
                 name: "FillingAnimal");
+
+            migrationBuilder.DropTable(
+                name: "FinishedShares");
 
             migrationBuilder.DropTable(
                 name: "FormKeys");
 
             migrationBuilder.DropTable(
                 name: "FormulaIngredients");
-
-            migrationBuilder.DropTable(
-                name: "GrindAllotments");
 
             migrationBuilder.DropTable(
                 name: "GrindOrders");
@@ -1081,6 +1639,12 @@ namespace ProcessorDesk.Migrations.History
 
             migrationBuilder.DropTable(
                 name: "Journal");
+
+            migrationBuilder.DropTable(
+                name: "LoadIngredients");
+
+            migrationBuilder.DropTable(
+                name: "LoadParts");
 
             migrationBuilder.DropTable(
                 name: "Parts");
@@ -1107,19 +1671,22 @@ namespace ProcessorDesk.Migrations.History
                 name: "Tickets");
 
             migrationBuilder.DropTable(
-                name: "AgreedSplits");
-
-            migrationBuilder.DropTable(
-                name: "FormulaVersions");
+                name: "Boxes");
 
             migrationBuilder.DropTable(
                 name: "Invoices");
 
             migrationBuilder.DropTable(
+                name: "BatchEntries");
+
+            migrationBuilder.DropTable(
+                name: "HandOvers");
+
+            migrationBuilder.DropTable(
                 name: "WeighIns");
 
             migrationBuilder.DropTable(
-                name: "Products");
+                name: "GrindAllotments");
 
             migrationBuilder.DropTable(
                 name: "Animals");
@@ -1128,16 +1695,31 @@ namespace ProcessorDesk.Migrations.History
                 name: "Fillings");
 
             migrationBuilder.DropTable(
-                name: "Jobs");
+                name: "Loads");
+
+            migrationBuilder.DropTable(
+                name: "AgreedSplits");
 
             migrationBuilder.DropTable(
                 name: "Lugs");
+
+            migrationBuilder.DropTable(
+                name: "Batches");
+
+            migrationBuilder.DropTable(
+                name: "Jobs");
+
+            migrationBuilder.DropTable(
+                name: "FormulaVersions");
 
             migrationBuilder.DropTable(
                 name: "Owners");
 
             migrationBuilder.DropTable(
                 name: "PriceLists");
+
+            migrationBuilder.DropTable(
+                name: "Products");
         }
     }
 }

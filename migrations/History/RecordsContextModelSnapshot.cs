@@ -140,6 +140,258 @@ namespace ProcessorDesk.Migrations.History
                     b.ToTable("Animals");
                 });
 
+            modelBuilder.Entity("ProcessorDesk.Records.Batch", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime?>("EndedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("EndedBecause")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int?>("EndedById")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("FormulaVersionId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime?>("MixedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime>("PlannedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("PlannedById")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Pooling")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("ProductId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime?>("ReleasedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int?>("ReleasedById")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("WrittenSupport")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("FormulaVersionId");
+
+                    b.HasIndex("Number")
+                        .IsUnique();
+
+                    b.HasIndex("ProductId");
+
+                    b.HasIndex("ReleasedAt");
+
+                    b.HasIndex(new[] { "PlannedAt" }, "IX_Batches_Open")
+                        .HasFilter("ReleasedAt IS NULL AND EndedAt IS NULL");
+
+                    b.ToTable("Batches");
+                });
+
+            modelBuilder.Entity("ProcessorDesk.Records.BatchEntry", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("AllotmentId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("BatchId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("JobId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime?>("LeftAt")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("BatchId");
+
+                    b.HasIndex("JobId");
+
+                    b.HasIndex(new[] { "AllotmentId" }, "IX_BatchEntries_Standing")
+                        .IsUnique()
+                        .HasFilter("LeftAt IS NULL");
+
+                    b.ToTable("BatchEntries");
+                });
+
+            modelBuilder.Entity("ProcessorDesk.Records.BatchReading", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int?>("AcidityHundredths")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime>("At")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("BatchId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("ById")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Probe")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Stage")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime?>("StruckAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("StruckBecause")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int?>("StruckById")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime>("TakenAt")
+                        .HasColumnType("TEXT");
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Temperature", "ProcessorDesk.Records.BatchReading.Temperature#Temperature", b1 =>
+                        {
+                            b1.Property<int>("HundredthsFahrenheit")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("TemperatureHundredthsF");
+                        });
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("BatchId", "TakenAt");
+
+                    b.ToTable("BatchReadings");
+                });
+
+            modelBuilder.Entity("ProcessorDesk.Records.BatchStep", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime>("At")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("BatchId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("ById")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Kind")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime?>("UndoneAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("UndoneBecause")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int?>("UndoneById")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex(new[] { "BatchId", "Kind" }, "IX_BatchSteps_Standing")
+                        .IsUnique()
+                        .HasFilter("UndoneAt IS NULL");
+
+                    b.ToTable("BatchSteps");
+                });
+
+            modelBuilder.Entity("ProcessorDesk.Records.Box", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int?>("HandOverId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("JobId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime>("PackedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("PackedById")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Place")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("UnpackedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("UnpackedBecause")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int?>("UnpackedById")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("WeighedId")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("HandOverId");
+
+                    b.HasIndex("WeighedId");
+
+                    b.HasIndex("JobId", "Number")
+                        .IsUnique();
+
+                    b.ToTable("Boxes");
+                });
+
+            modelBuilder.Entity("ProcessorDesk.Records.BoxContent", b =>
+                {
+                    b.Property<int>("BoxId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Position")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int?>("AllotmentId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Packs")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("BoxId", "Position");
+
+                    b.HasIndex("AllotmentId");
+
+                    b.ToTable("BoxContents");
+                });
+
             modelBuilder.Entity("ProcessorDesk.Records.ChecklistTick", b =>
                 {
                     b.Property<int>("AnimalId")
@@ -199,6 +451,81 @@ namespace ProcessorDesk.Migrations.History
                     b.ToTable("CutOrderLines");
                 });
 
+            modelBuilder.Entity("ProcessorDesk.Records.Draw", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("AlreadyInBecause")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("At")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("ById")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int?>("EntryId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("FillingId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("LoadId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime?>("StruckAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("StruckBecause")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int?>("StruckById")
+                        .HasColumnType("INTEGER");
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "KeyedDivision", "ProcessorDesk.Records.Draw.KeyedDivision#ScaleDivision", b1 =>
+                        {
+                            b1.IsRequired();
+
+                            b1.Property<int>("StepMillionths")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("KeyedDivisionStepMillionths");
+
+                            b1.Property<int>("Unit")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("KeyedDivisionUnit");
+                        });
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Planned", "ProcessorDesk.Records.Draw.Planned#Weight", b1 =>
+                        {
+                            b1.IsRequired();
+
+                            b1.Property<long>("Milligrams")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("PlannedMg");
+                        });
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Weighed", "ProcessorDesk.Records.Draw.Weighed#Weight", b1 =>
+                        {
+                            b1.IsRequired();
+
+                            b1.Property<long>("Milligrams")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("WeighedMg");
+                        });
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EntryId");
+
+                    b.HasIndex("FillingId");
+
+                    b.HasIndex("LoadId");
+
+                    b.ToTable("Draws");
+                });
+
             modelBuilder.Entity("ProcessorDesk.Records.Filling", b =>
                 {
                     b.Property<int>("Id")
@@ -250,6 +577,36 @@ namespace ProcessorDesk.Migrations.History
                     b.HasIndex("AnimalId");
 
                     b.ToTable("FillingAnimal");
+                });
+
+            modelBuilder.Entity("ProcessorDesk.Records.FinishedShare", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("EntryId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int?>("LoadId")
+                        .HasColumnType("INTEGER");
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Weight", "ProcessorDesk.Records.FinishedShare.Weight#Weight", b1 =>
+                        {
+                            b1.IsRequired();
+
+                            b1.Property<long>("Milligrams")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("WeightMg");
+                        });
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EntryId");
+
+                    b.HasIndex("LoadId");
+
+                    b.ToTable("FinishedShares");
                 });
 
             modelBuilder.Entity("ProcessorDesk.Records.FormKey", b =>
@@ -337,6 +694,9 @@ namespace ProcessorDesk.Migrations.History
                         .HasColumnType("INTEGER");
 
                     b.Property<int>("ProductId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("RestMinutes")
                         .HasColumnType("INTEGER");
 
                     b.ComplexProperty(typeof(Dictionary<string, object>), "LeanShare", "ProcessorDesk.Records.FormulaVersion.LeanShare#Proportion", b1 =>
@@ -536,6 +896,37 @@ namespace ProcessorDesk.Migrations.History
                     b.ToTable("GrindOrders");
                 });
 
+            modelBuilder.Entity("ProcessorDesk.Records.HandOver", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime>("At")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("ById")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("JobId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("Owing")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("To")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("At");
+
+                    b.HasIndex("JobId");
+
+                    b.ToTable("HandOvers");
+                });
+
             modelBuilder.Entity("ProcessorDesk.Records.Hold", b =>
                 {
                     b.Property<int>("Id")
@@ -543,6 +934,9 @@ namespace ProcessorDesk.Migrations.History
                         .HasColumnType("INTEGER");
 
                     b.Property<int?>("AnimalId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int?>("BatchId")
                         .HasColumnType("INTEGER");
 
                     b.Property<int?>("JobId")
@@ -572,6 +966,8 @@ namespace ProcessorDesk.Migrations.History
                     b.HasKey("Id");
 
                     b.HasIndex("AnimalId");
+
+                    b.HasIndex("BatchId");
 
                     b.HasIndex("JobId");
 
@@ -685,6 +1081,12 @@ namespace ProcessorDesk.Migrations.History
                     b.Property<int>("Position")
                         .HasColumnType("INTEGER");
 
+                    b.Property<int>("For")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int?>("OfId")
+                        .HasColumnType("INTEGER");
+
                     b.Property<string>("Quantity")
                         .IsRequired()
                         .HasColumnType("TEXT");
@@ -729,6 +1131,12 @@ namespace ProcessorDesk.Migrations.History
                         .ValueGeneratedOnAdd()
                         .HasColumnType("INTEGER");
 
+                    b.Property<DateTime?>("BoxedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int?>("BoxedById")
+                        .HasColumnType("INTEGER");
+
                     b.Property<DateTime?>("CuttingDoneAt")
                         .HasColumnType("TEXT");
 
@@ -745,6 +1153,12 @@ namespace ProcessorDesk.Migrations.History
                         .HasColumnType("INTEGER");
 
                     b.Property<string>("HandedOverTo")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("LinkGeneration")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime?>("MadeAt")
                         .HasColumnType("TEXT");
 
                     b.Property<bool>("NoPork")
@@ -873,6 +1287,170 @@ namespace ProcessorDesk.Migrations.History
                     b.ToTable("Journal", (string)null);
                 });
 
+            modelBuilder.Entity("ProcessorDesk.Records.Load", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("AlreadyInBecause")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("BatchId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("LowCureBecause")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("MixedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int?>("MixedById")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("INTEGER");
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "AddedFat", "ProcessorDesk.Records.Load.AddedFat#Weight", b1 =>
+                        {
+                            b1.IsRequired();
+
+                            b1.Property<long>("Milligrams")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("AddedFatMg");
+                        });
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "FatWeighed", "ProcessorDesk.Records.Load.FatWeighed#Weight", b1 =>
+                        {
+                            b1.Property<long>("Milligrams")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("FatWeighedMg");
+                        });
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Green", "ProcessorDesk.Records.Load.Green#Weight", b1 =>
+                        {
+                            b1.IsRequired();
+
+                            b1.Property<long>("Milligrams")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("GreenMg");
+                        });
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Lean", "ProcessorDesk.Records.Load.Lean#Weight", b1 =>
+                        {
+                            b1.IsRequired();
+
+                            b1.Property<long>("Milligrams")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("LeanMg");
+                        });
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("BatchId", "Number")
+                        .IsUnique();
+
+                    b.ToTable("Loads");
+                });
+
+            modelBuilder.Entity("ProcessorDesk.Records.LoadIngredient", b =>
+                {
+                    b.Property<int>("LoadId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Position")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("KeyedIn")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Nitrate", "ProcessorDesk.Records.LoadIngredient.Nitrate#Proportion", b1 =>
+                        {
+                            b1.IsRequired();
+
+                            b1.Property<int>("PartsPerMillion")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("NitratePpm");
+                        });
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Nitrite", "ProcessorDesk.Records.LoadIngredient.Nitrite#Proportion", b1 =>
+                        {
+                            b1.IsRequired();
+
+                            b1.Property<int>("PartsPerMillion")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("NitritePpm");
+                        });
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Planned", "ProcessorDesk.Records.LoadIngredient.Planned#Weight", b1 =>
+                        {
+                            b1.IsRequired();
+
+                            b1.Property<long>("Milligrams")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("PlannedMg");
+                        });
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Weighed", "ProcessorDesk.Records.LoadIngredient.Weighed#Weight", b1 =>
+                        {
+                            b1.IsRequired();
+
+                            b1.Property<long>("Milligrams")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("WeighedMg");
+                        });
+
+                    b.HasKey("LoadId", "Position");
+
+                    b.ToTable("LoadIngredients");
+                });
+
+            modelBuilder.Entity("ProcessorDesk.Records.LoadPart", b =>
+                {
+                    b.Property<int>("LoadId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("EntryId")
+                        .HasColumnType("INTEGER");
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "AddedFat", "ProcessorDesk.Records.LoadPart.AddedFat#Weight", b1 =>
+                        {
+                            b1.IsRequired();
+
+                            b1.Property<long>("Milligrams")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("AddedFatMg");
+                        });
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Green", "ProcessorDesk.Records.LoadPart.Green#Weight", b1 =>
+                        {
+                            b1.IsRequired();
+
+                            b1.Property<long>("Milligrams")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("GreenMg");
+                        });
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Lean", "ProcessorDesk.Records.LoadPart.Lean#Weight", b1 =>
+                        {
+                            b1.IsRequired();
+
+                            b1.Property<long>("Milligrams")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("LeanMg");
+                        });
+
+                    b.HasKey("LoadId", "EntryId");
+
+                    b.HasIndex("EntryId");
+
+                    b.ToTable("LoadParts");
+                });
+
             modelBuilder.Entity("ProcessorDesk.Records.Lug", b =>
                 {
                     b.Property<int>("Id")
@@ -968,6 +1546,9 @@ namespace ProcessorDesk.Migrations.History
                     b.Property<string>("GivenTo")
                         .HasColumnType("TEXT");
 
+                    b.Property<int?>("HandOverId")
+                        .HasColumnType("INTEGER");
+
                     b.Property<int>("Kind")
                         .HasColumnType("INTEGER");
 
@@ -977,6 +1558,8 @@ namespace ProcessorDesk.Migrations.History
                     b.HasKey("Id");
 
                     b.HasIndex("AnimalId");
+
+                    b.HasIndex("HandOverId");
 
                     b.ToTable("Parts");
                 });
@@ -1181,6 +1764,12 @@ namespace ProcessorDesk.Migrations.History
                     b.Property<int>("PromiseDays")
                         .HasColumnType("INTEGER");
 
+                    b.Property<string>("PublicAddress")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("PublicAddressTestedAt")
+                        .HasColumnType("TEXT");
+
                     b.Property<int>("TagRule")
                         .HasColumnType("INTEGER");
 
@@ -1194,6 +1783,9 @@ namespace ProcessorDesk.Migrations.History
                     b.Property<string>("TimeZone")
                         .IsRequired()
                         .HasColumnType("TEXT");
+
+                    b.Property<int>("UnclaimedAfterDays")
+                        .HasColumnType("INTEGER");
 
                     b.Property<int>("Version")
                         .IsConcurrencyToken()
@@ -1223,6 +1815,15 @@ namespace ProcessorDesk.Migrations.History
                             b1.Property<int>("Unit")
                                 .HasColumnType("INTEGER")
                                 .HasColumnName("CureDivisionUnit");
+                        });
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "MixerCapacity", "ProcessorDesk.Records.ShopSettings.MixerCapacity#Weight", b1 =>
+                        {
+                            b1.IsRequired();
+
+                            b1.Property<long>("Milligrams")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("MixerCapacityMg");
                         });
 
                     b.ComplexProperty(typeof(Dictionary<string, object>), "RailDivision", "ProcessorDesk.Records.ShopSettings.RailDivision#ScaleDivision", b1 =>
@@ -1355,6 +1956,9 @@ namespace ProcessorDesk.Migrations.History
                     b.Property<DateTime>("At")
                         .HasColumnType("TEXT");
 
+                    b.Property<int?>("BatchId")
+                        .HasColumnType("INTEGER");
+
                     b.Property<int>("ById")
                         .HasColumnType("INTEGER");
 
@@ -1365,6 +1969,9 @@ namespace ProcessorDesk.Migrations.History
                         .HasColumnType("INTEGER");
 
                     b.Property<int>("Kind")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int?>("LoadId")
                         .HasColumnType("INTEGER");
 
                     b.Property<string>("Note")
@@ -1421,9 +2028,13 @@ namespace ProcessorDesk.Migrations.History
 
                     b.HasIndex("AnimalId");
 
+                    b.HasIndex("BatchId");
+
                     b.HasIndex("FillingId");
 
                     b.HasIndex("JobId");
+
+                    b.HasIndex("LoadId");
 
                     b.ToTable("WeighIns");
                 });
@@ -1433,6 +2044,112 @@ namespace ProcessorDesk.Migrations.History
                     b.HasOne("ProcessorDesk.Records.Job", null)
                         .WithMany()
                         .HasForeignKey("JobId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("ProcessorDesk.Records.Batch", b =>
+                {
+                    b.HasOne("ProcessorDesk.Records.FormulaVersion", "FormulaVersion")
+                        .WithMany()
+                        .HasForeignKey("FormulaVersionId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("ProcessorDesk.Records.Product", "Product")
+                        .WithMany()
+                        .HasForeignKey("ProductId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.Navigation("FormulaVersion");
+
+                    b.Navigation("Product");
+                });
+
+            modelBuilder.Entity("ProcessorDesk.Records.BatchEntry", b =>
+                {
+                    b.HasOne("ProcessorDesk.Records.GrindAllotment", "Allotment")
+                        .WithMany()
+                        .HasForeignKey("AllotmentId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("ProcessorDesk.Records.Batch", "Batch")
+                        .WithMany("Entries")
+                        .HasForeignKey("BatchId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("ProcessorDesk.Records.Job", "Job")
+                        .WithMany()
+                        .HasForeignKey("JobId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.Navigation("Allotment");
+
+                    b.Navigation("Batch");
+
+                    b.Navigation("Job");
+                });
+
+            modelBuilder.Entity("ProcessorDesk.Records.BatchReading", b =>
+                {
+                    b.HasOne("ProcessorDesk.Records.Batch", null)
+                        .WithMany()
+                        .HasForeignKey("BatchId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("ProcessorDesk.Records.BatchStep", b =>
+                {
+                    b.HasOne("ProcessorDesk.Records.Batch", "Batch")
+                        .WithMany()
+                        .HasForeignKey("BatchId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.Navigation("Batch");
+                });
+
+            modelBuilder.Entity("ProcessorDesk.Records.Box", b =>
+                {
+                    b.HasOne("ProcessorDesk.Records.HandOver", "HandOver")
+                        .WithMany()
+                        .HasForeignKey("HandOverId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("ProcessorDesk.Records.Job", "Job")
+                        .WithMany()
+                        .HasForeignKey("JobId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("ProcessorDesk.Records.WeighIn", "Weighed")
+                        .WithMany()
+                        .HasForeignKey("WeighedId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.Navigation("HandOver");
+
+                    b.Navigation("Job");
+
+                    b.Navigation("Weighed");
+                });
+
+            modelBuilder.Entity("ProcessorDesk.Records.BoxContent", b =>
+                {
+                    b.HasOne("ProcessorDesk.Records.GrindAllotment", null)
+                        .WithMany()
+                        .HasForeignKey("AllotmentId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("ProcessorDesk.Records.Box", null)
+                        .WithMany("Contents")
+                        .HasForeignKey("BoxId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -1453,6 +2170,32 @@ namespace ProcessorDesk.Migrations.History
                         .HasForeignKey("JobId")
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired();
+                });
+
+            modelBuilder.Entity("ProcessorDesk.Records.Draw", b =>
+                {
+                    b.HasOne("ProcessorDesk.Records.BatchEntry", "Entry")
+                        .WithMany()
+                        .HasForeignKey("EntryId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("ProcessorDesk.Records.Filling", "Filling")
+                        .WithMany()
+                        .HasForeignKey("FillingId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("ProcessorDesk.Records.Load", "Load")
+                        .WithMany("Draws")
+                        .HasForeignKey("LoadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.Navigation("Entry");
+
+                    b.Navigation("Filling");
+
+                    b.Navigation("Load");
                 });
 
             modelBuilder.Entity("ProcessorDesk.Records.Filling", b =>
@@ -1489,6 +2232,22 @@ namespace ProcessorDesk.Migrations.History
                         .IsRequired();
 
                     b.Navigation("Animal");
+                });
+
+            modelBuilder.Entity("ProcessorDesk.Records.FinishedShare", b =>
+                {
+                    b.HasOne("ProcessorDesk.Records.BatchEntry", "Entry")
+                        .WithMany()
+                        .HasForeignKey("EntryId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("ProcessorDesk.Records.Load", null)
+                        .WithMany()
+                        .HasForeignKey("LoadId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.Navigation("Entry");
                 });
 
             modelBuilder.Entity("ProcessorDesk.Records.FormulaIngredient", b =>
@@ -1553,11 +2312,27 @@ namespace ProcessorDesk.Migrations.History
                     b.Navigation("Product");
                 });
 
+            modelBuilder.Entity("ProcessorDesk.Records.HandOver", b =>
+                {
+                    b.HasOne("ProcessorDesk.Records.Job", "Job")
+                        .WithMany()
+                        .HasForeignKey("JobId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.Navigation("Job");
+                });
+
             modelBuilder.Entity("ProcessorDesk.Records.Hold", b =>
                 {
                     b.HasOne("ProcessorDesk.Records.Animal", "Animal")
                         .WithMany("Holds")
                         .HasForeignKey("AnimalId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("ProcessorDesk.Records.Batch", "Batch")
+                        .WithMany()
+                        .HasForeignKey("BatchId")
                         .OnDelete(DeleteBehavior.Restrict);
 
                     b.HasOne("ProcessorDesk.Records.Job", "Job")
@@ -1566,6 +2341,8 @@ namespace ProcessorDesk.Migrations.History
                         .OnDelete(DeleteBehavior.Restrict);
 
                     b.Navigation("Animal");
+
+                    b.Navigation("Batch");
 
                     b.Navigation("Job");
                 });
@@ -1625,6 +2402,43 @@ namespace ProcessorDesk.Migrations.History
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("ProcessorDesk.Records.Load", b =>
+                {
+                    b.HasOne("ProcessorDesk.Records.Batch", "Batch")
+                        .WithMany("Loads")
+                        .HasForeignKey("BatchId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.Navigation("Batch");
+                });
+
+            modelBuilder.Entity("ProcessorDesk.Records.LoadIngredient", b =>
+                {
+                    b.HasOne("ProcessorDesk.Records.Load", null)
+                        .WithMany("Ingredients")
+                        .HasForeignKey("LoadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("ProcessorDesk.Records.LoadPart", b =>
+                {
+                    b.HasOne("ProcessorDesk.Records.BatchEntry", "Entry")
+                        .WithMany()
+                        .HasForeignKey("EntryId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("ProcessorDesk.Records.Load", null)
+                        .WithMany("Parts")
+                        .HasForeignKey("LoadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.Navigation("Entry");
+                });
+
             modelBuilder.Entity("ProcessorDesk.Records.Part", b =>
                 {
                     b.HasOne("ProcessorDesk.Records.Animal", "Animal")
@@ -1633,7 +2447,14 @@ namespace ProcessorDesk.Migrations.History
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
 
+                    b.HasOne("ProcessorDesk.Records.HandOver", "HandOver")
+                        .WithMany()
+                        .HasForeignKey("HandOverId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
                     b.Navigation("Animal");
+
+                    b.Navigation("HandOver");
                 });
 
             modelBuilder.Entity("ProcessorDesk.Records.Payment", b =>
@@ -1696,6 +2517,11 @@ namespace ProcessorDesk.Migrations.History
                         .HasForeignKey("AnimalId")
                         .OnDelete(DeleteBehavior.Restrict);
 
+                    b.HasOne("ProcessorDesk.Records.Batch", "Batch")
+                        .WithMany()
+                        .HasForeignKey("BatchId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
                     b.HasOne("ProcessorDesk.Records.Filling", "Filling")
                         .WithMany()
                         .HasForeignKey("FillingId")
@@ -1706,7 +2532,14 @@ namespace ProcessorDesk.Migrations.History
                         .HasForeignKey("JobId")
                         .OnDelete(DeleteBehavior.Restrict);
 
+                    b.HasOne("ProcessorDesk.Records.Load", null)
+                        .WithMany()
+                        .HasForeignKey("LoadId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
                     b.Navigation("Animal");
+
+                    b.Navigation("Batch");
 
                     b.Navigation("Filling");
 
@@ -1725,6 +2558,18 @@ namespace ProcessorDesk.Migrations.History
                     b.Navigation("Parts");
 
                     b.Navigation("Shares");
+                });
+
+            modelBuilder.Entity("ProcessorDesk.Records.Batch", b =>
+                {
+                    b.Navigation("Entries");
+
+                    b.Navigation("Loads");
+                });
+
+            modelBuilder.Entity("ProcessorDesk.Records.Box", b =>
+                {
+                    b.Navigation("Contents");
                 });
 
             modelBuilder.Entity("ProcessorDesk.Records.Filling", b =>
@@ -1751,6 +2596,15 @@ namespace ProcessorDesk.Migrations.History
                     b.Navigation("People");
 
                     b.Navigation("Shares");
+                });
+
+            modelBuilder.Entity("ProcessorDesk.Records.Load", b =>
+                {
+                    b.Navigation("Draws");
+
+                    b.Navigation("Ingredients");
+
+                    b.Navigation("Parts");
                 });
 
             modelBuilder.Entity("ProcessorDesk.Records.PriceList", b =>

@@ -49,6 +49,30 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
 
     public DbSet<GrindAllotment> GrindAllotments => Set<GrindAllotment>();
 
+    public DbSet<Batch> Batches => Set<Batch>();
+
+    public DbSet<BatchEntry> BatchEntries => Set<BatchEntry>();
+
+    public DbSet<Load> Loads => Set<Load>();
+
+    public DbSet<LoadPart> LoadParts => Set<LoadPart>();
+
+    public DbSet<LoadIngredient> LoadIngredients => Set<LoadIngredient>();
+
+    public DbSet<Draw> Draws => Set<Draw>();
+
+    public DbSet<BatchStep> BatchSteps => Set<BatchStep>();
+
+    public DbSet<BatchReading> BatchReadings => Set<BatchReading>();
+
+    public DbSet<FinishedShare> FinishedShares => Set<FinishedShare>();
+
+    public DbSet<Box> Boxes => Set<Box>();
+
+    public DbSet<BoxContent> BoxContents => Set<BoxContent>();
+
+    public DbSet<HandOver> HandOvers => Set<HandOver>();
+
     public DbSet<Ticket> Tickets => Set<Ticket>();
 
     public DbSet<PriceList> PriceLists => Set<PriceList>();
@@ -89,6 +113,8 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
         AnimalTables.Map(modelBuilder);
         WeighingTables.Map(modelBuilder);
         GrindTables.Map(modelBuilder);
+        KitchenTables.Map(modelBuilder);
+        BoxTables.Map(modelBuilder);
         MoneyTables.Map(modelBuilder);
         ShopTables.Map(modelBuilder);
         MeasureColumns.NameColumns(modelBuilder);

@@ -10,6 +10,8 @@ public sealed class Act(RecordsContext records, DateTime now, Hand hand)
 
     public int NextJobNumber() => Numbers.NextJob(records);
 
+    public int NextBatchNumber() => Numbers.NextBatch(records);
+
     public int NextInvoiceNumber() => Numbers.NextInvoice(records);
 
     /// <summary>Makes a ticket for something that has its id already (save first).</summary>

@@ -8,11 +8,14 @@ internal static class Numbers
 {
     public const string Job = "job";
     public const string Invoice = "invoice";
+    public const string Batch = "batch";
     public const string Ticket = "ticket";
 
     public static int NextJob(RecordsContext records) => checked((int)Take(records, Job, 1));
 
     public static int NextInvoice(RecordsContext records) => checked((int)Take(records, Invoice, 1));
+
+    public static int NextBatch(RecordsContext records) => checked((int)Take(records, Batch, 1));
 
     public static TicketCode NextTicket(RecordsContext records)
     {

@@ -1,6 +1,6 @@
 namespace ProcessorDesk.Records;
 
-/// <summary>A reason why an animal, or a whole job, must wait; from a time until a hand releases it with a reason.</summary>
+/// <summary>A reason why an animal, a whole job or a batch must wait; from a time until a hand releases it with a reason.</summary>
 public sealed class Hold
 {
     private Hold()
@@ -19,6 +19,9 @@ public sealed class Hold
     public static Hold OnJob(Job job, HoldReason reason, string? note, DateTime at, int byId) =>
         new(reason, note, at, byId) { Job = job };
 
+    public static Hold OnBatch(int batchId, HoldReason reason, string? note, DateTime at, int byId) =>
+        new(reason, note, at, byId) { BatchId = batchId };
+
     public int Id { get; private set; }
 
     public int? AnimalId { get; private set; }
@@ -28,6 +31,10 @@ public sealed class Hold
     public int? JobId { get; private set; }
 
     public Job? Job { get; private set; }
+
+    public int? BatchId { get; private set; }
+
+    public Batch? Batch { get; private set; }
 
     public HoldReason Reason { get; private set; }
 

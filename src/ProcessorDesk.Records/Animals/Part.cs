@@ -25,11 +25,16 @@ public sealed class Part
 
     public string? GivenTo { get; private set; }
 
-    public void Give(string to, DateTime at, int byId)
+    public int? HandOverId { get; private set; }
+
+    public HandOver? HandOver { get; private set; }
+
+    /// <param name="with">The hand-over it left with; null where it left alone.</param>
+    public void Give(string to, DateTime at, int byId, HandOver? with = null)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(to);
         if (GivenAt is not null)
             throw new InvalidOperationException("This part was given back before.");
-        (GivenTo, GivenAt, GivenById) = (to.Trim(), at, byId);
+        (GivenTo, GivenAt, GivenById, HandOver) = (to.Trim(), at, byId, with);
     }
 }

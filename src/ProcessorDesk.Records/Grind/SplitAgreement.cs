@@ -19,6 +19,8 @@ public static class SplitAgreement
         records.AgreedSplits.Add(new AgreedSplit(
             jobId, lean, act.Now, act.Hand.Id, plan.Lines.Select((line, i) => new GrindAllotment(i, line.Ask.Product.Id, line.Ask.Formula.Id, line.Given))));
         job.AgreeSplit(act.Now);
+        if (plan.Lines.All(line => line.Given.Green.IsZero))
+            job.Made(act.Now);
         return Outcome.Done(jobId);
     }
 
@@ -32,6 +34,8 @@ public static class SplitAgreement
             return Outcome.Refused(new Finding("", "No split is agreed for this job."));
         if (job.HandedOverAt is not null || records.Invoices.Standing().Any(invoice => invoice.JobId == jobId))
             return Outcome.Refused(new Finding("", "An invoice stands on this split. Credit the invoice first."));
+        if (records.BatchEntries.Any(entry => entry.LeftAt == null && entry.Allotment.AgreedSplitId == split.Id))
+            return Outcome.Refused(new Finding("", "Some of it is planned into a batch already. Take that batch off the plan first."));
         split.Withdraw(act.Now, act.Hand.Id, because);
         job.WithdrawSplit();
         return Outcome.Done(jobId);

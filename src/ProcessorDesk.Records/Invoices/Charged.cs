@@ -7,21 +7,23 @@ namespace ProcessorDesk.Records;
 /// <param name="Name">"White-tail deer, tag NF-20418".</param>
 /// <param name="Fraction">What of it is the job's.</param>
 /// <param name="Hanging">The hanging weight of the job's part; null where it is not known.</param>
-public sealed record ChargedAnimal(string Name, Species Species, ArrivalState? ArrivalState, Ratio Fraction, Weight? Hanging)
+public sealed record ChargedAnimal(string Name, Species Species, ArrivalState? ArrivalState, Ratio Fraction, Weight? Hanging, int? AnimalId = null)
 {
     public static ChargedAnimal Of(AnimalWeights animal) => new(
         animal.Tag is null ? Wording.Of(animal.Species) : $"{Wording.Of(animal.Species)}, tag {animal.Tag}",
         animal.Species,
         animal.ArrivalState,
         animal.Fraction,
-        animal.Hanging is { } hanging ? animal.Fraction.Times(hanging) : null);
+        animal.Hanging is { } hanging ? animal.Fraction.Times(hanging) : null,
+        animal.AnimalId);
 }
 
 /// <summary>A product as it is charged: agreed, or only foretold.</summary>
-public sealed record ChargedProduct(int ProductId, string Name, Weight Lean, Weight AddedFat, Weight Green, Weight Finished)
+public sealed record ChargedProduct(int ProductId, string Name, Weight Lean, Weight AddedFat, Weight Green, Weight Finished, int? AllotmentId = null)
 {
-    public static ChargedProduct Of(GrindAllotment kept) =>
-        new(kept.ProductId, kept.Product.Name, kept.Lean, kept.AddedFat, kept.Green, kept.Finished);
+    /// <summary>A product that is made: lean, fat and green weight as agreed, finished weight as it came back.</summary>
+    public static ChargedProduct Of(MadeProduct made) =>
+        new(made.ProductId, made.Name, made.Lean, made.AddedFat, made.Green, made.Finished ?? Weight.Zero, made.AllotmentId);
 
     public static ChargedProduct Of(int productId, Allotment given) =>
         new(productId, given.Ask.Name, given.Lean, given.AddedFat, given.Green, given.Finished);

@@ -9,9 +9,12 @@ public sealed class InvoiceLine
     {
     }
 
-    public InvoiceLine(int position, string text, string quantity, string rate, Money amount, bool taxed, Money tax)
+    /// <param name="ofId">Which animal (by its id) or product (by its allotment's id) it charges; null for what is charged as often as one likes.</param>
+    public InvoiceLine(int position, PriceFor @for, int? ofId, string text, string quantity, string rate, Money amount, bool taxed, Money tax)
     {
         Position = position;
+        For = @for;
+        OfId = ofId;
         Text = text;
         Quantity = quantity;
         Rate = rate;
@@ -23,6 +26,10 @@ public sealed class InvoiceLine
     public int InvoiceId { get; private set; }
 
     public int Position { get; private set; }
+
+    public PriceFor For { get; private set; }
+
+    public int? OfId { get; private set; }
 
     public string Text { get; private set; } = "";
 
@@ -38,5 +45,5 @@ public sealed class InvoiceLine
 
     public Money Tax { get; private set; }
 
-    internal InvoiceLine Turned() => new(Position, Text, Quantity, Rate, -Amount, Taxed, -Tax);
+    internal InvoiceLine Turned() => new(Position, For, OfId, Text, Quantity, Rate, -Amount, Taxed, -Tax);
 }

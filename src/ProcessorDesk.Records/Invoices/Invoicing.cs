@@ -6,7 +6,9 @@ namespace ProcessorDesk.Records;
 /// <summary>Working out, issuing and crediting a job's invoice.</summary>
 public static class Invoicing
 {
-    /// <summary>The charges of a job as they stand; five queries.</summary>
+    /// <summary>
+    /// What of a job can be charged now and is on no standing invoice yet: its animals, and each product that is released; six queries.
+    /// </summary>
     /// <param name="today">The shop's day, for what the job's own list lacks.</param>
     /// <param name="extras">Extras of the job's list by their id, and how many of each.</param>
     public static JobCharges ChargesOf(
@@ -19,15 +21,16 @@ public static class Invoicing
             .ToList();
         var own = lists.Single(list => list.Id == listId).Prices.OrderBy(price => price.Id).ToList();
         var inForce = lists.MaxBy(list => (list.StartsOn, list.Id))!.Prices.ToList();
-        var allotments = records.GrindAllotments.AsNoTracking()
-            .Where(one => records.AgreedSplits.Any(split => split.Id == one.AgreedSplitId && split.JobId == jobId && split.WithdrawnAt == null))
-            .Include(one => one.Product)
-            .OrderBy(one => one.Position)
-            .ToList();
+        var charged = records.Invoices.AsNoTracking().Standing().Where(invoice => invoice.JobId == jobId)
+            .SelectMany(invoice => invoice.Lines).Where(line => line.OfId != null)
+            .Select(line => new { line.For, line.OfId })
+            .ToHashSet();
+        var made = records.MadeOf(jobId).Where(one => one.IsReleased && !charged.Contains(new { For = PriceFor.Product, OfId = (int?)one.AllotmentId }));
         var chosen = own.Where(price => price.For == PriceFor.Extra && extras.GetValueOrDefault(price.Id) > 0)
             .Select(price => (price, extras[price.Id])).ToList();
-        var animals = records.WeightsOf(jobId, shop.BenchDivision).Animals;
-        return JobCharges.Of(own, inForce, shop, [.. animals.Select(ChargedAnimal.Of)], [.. allotments.Select(ChargedProduct.Of)], chosen);
+        var animals = records.WeightsOf(jobId, shop.BenchDivision).Animals
+            .Where(one => !charged.Contains(new { For = PriceFor.Animal, OfId = (int?)one.AnimalId }));
+        return JobCharges.Of(own, inForce, shop, [.. animals.Select(ChargedAnimal.Of)], [.. made.Select(ChargedProduct.Of)], chosen);
     }
 
     public static Outcome IssueInvoice(
@@ -36,19 +39,19 @@ public static class Invoicing
         var job = records.Jobs.AsNoTracking().Include(one => one.Owner).Single(one => one.Id == jobId);
         if (!job.AsksLocked)
             return Outcome.Refused(new Finding("", "The split is not agreed yet, so there is nothing to charge by. Agree it first."));
-        if (records.Invoices.Standing().Where(one => one.JobId == jobId).Select(one => (int?)one.Number).FirstOrDefault() is { } standing)
-            return Outcome.Refused(new Finding("", $"Invoice {standing} stands for this job. Credit it first to issue another."));
 
         var shop = records.Shop.AsNoTracking().Single();
         var charges = records.ChargesOf(jobId, shop, today, extras);
         if (charges.Lines.Count == 0)
-            return Outcome.Refused(new Finding("", "There is nothing to charge: the price list has no prices for this job. Put them in under Office, Prices."));
+            return Outcome.Refused(new Finding("", records.Invoices.Standing().Any(one => one.JobId == jobId)
+                ? "Everything that is made so far is on an invoice already. Credit that one to issue it anew."
+                : "There is nothing to charge: the price list has no prices for this job. Put them in under Office, Prices."));
         var heading = new InvoiceHeading(
             string.Join('\n', new[] { shop.Name, shop.Address, shop.Phone }.OfType<string>()),
             string.Join('\n', new[] { job.Owner.Name, job.Owner.PostalAddress, job.Owner.Phone }.OfType<string>()),
             $"{shop.TaxWording} {shop.TaxRate.Print()}");
-        var lines = charges.Lines.Select((line, i) =>
-            new InvoiceLine(i, line.Text, $"{line.Quantity} {line.Unit}".Trim(), line.Rate, line.Amount, line.Taxed, line.Tax));
+        var lines = charges.All.Select((charge, i) => new InvoiceLine(
+            i, charge.For, charge.OfId, charge.Line.Text, $"{charge.Line.Quantity} {charge.Line.Unit}".Trim(), charge.Line.Rate, charge.Line.Amount, charge.Line.Taxed, charge.Line.Tax));
         var statement = YieldAccounts.Keep(records.YieldAccountOf(jobId, shop.BenchDivision));
         var invoice = new Invoice(act.NextInvoiceNumber(), jobId, act.Now, act.Hand.Id, heading, lines, statement);
         records.Invoices.Add(invoice);

@@ -7,7 +7,7 @@ namespace ProcessorDesk.Records;
 /// <summary>What a job is charged: its animals, its products, the fat added, the extras, at the list it was taken at.</summary>
 public sealed class JobCharges
 {
-    private readonly List<ChargeLine> _lines = [];
+    private readonly List<JobCharge> _charges = [];
     private readonly List<string> _notes = [];
     private readonly IReadOnlyList<Price> _list;
     private readonly IReadOnlyList<Price> _today;
@@ -16,7 +16,10 @@ public sealed class JobCharges
     private JobCharges(IReadOnlyList<Price> list, IReadOnlyList<Price> today, ShopSettings shop) =>
         (_list, _today, _shop) = (list, today, shop);
 
-    public IReadOnlyList<ChargeLine> Lines => _lines;
+    /// <summary>Each line with what it charges.</summary>
+    public IReadOnlyList<JobCharge> All => _charges;
+
+    public IReadOnlyList<ChargeLine> Lines => [.. _charges.Select(charge => charge.Line)];
 
     /// <summary>What could not be charged, or was charged at another list, in words.</summary>
     public IReadOnlyList<string> Notes => _notes;
@@ -41,9 +44,11 @@ public sealed class JobCharges
             charges.AddProduct(product);
         charges.AddFat(shop.BenchDivision.Sum(products.Select(one => one.AddedFat)));
         foreach (var (price, count) in extras.Where(extra => extra.Count > 0))
-            charges._lines.Add(Charges.PerPiece(price.Text, count, price.Each, charges.TaxOf(price)));
+            charges.Add(PriceFor.Extra, null, Charges.PerPiece(price.Text, count, price.Each, charges.TaxOf(price)));
         return charges;
     }
+
+    private void Add(PriceFor @for, int? ofId, ChargeLine line) => _charges.Add(new JobCharge(@for, ofId, line));
 
     private Proportion? TaxOf(Price price) => price.Taxed && !_shop.TaxRate.IsZero ? _shop.TaxRate : null;
 
@@ -58,11 +63,11 @@ public sealed class JobCharges
         foreach (var price in prices.Where(price => !exact || price.ArrivalState is not null || price.IsByPound))
         {
             if (!price.IsByPound)
-                _lines.Add(animal.Fraction == Ratio.One
+                Add(PriceFor.Animal, animal.AnimalId, animal.Fraction == Ratio.One
                     ? Charges.Flat($"{price.Text}: {name}", price.Each, TaxOf(price))
                     : Charges.Part($"{price.Text}: {name}", animal.Fraction, price.Each, TaxOf(price)));
             else if (animal.Hanging is { } hanging)
-                _lines.Add(Charges.PerPound($"{price.Text}: {name}", hanging, _shop.BenchDivision, price.Rate, TaxOf(price)));
+                Add(PriceFor.Animal, animal.AnimalId, Charges.PerPound($"{price.Text}: {name}", hanging, _shop.BenchDivision, price.Rate, TaxOf(price)));
             else
                 _notes.Add($"{name}: charged by hanging weight, which is not known yet.");
         }
@@ -82,13 +87,14 @@ public sealed class JobCharges
         if (price is null)
         {
             _notes.Add($"{name}: no price list has it, so it is not charged.");
+            Add(PriceFor.Product, product.AllotmentId, Charges.Flat($"{name}, not charged", Money.Zero, null));
             return;
         }
 
         if (isLater)
             _notes.Add($"{name}: the list this job was taken at lacks it; it is charged at today's price.");
         var text = isLater ? $"{name} (today's price)" : name;
-        _lines.Add(WeightFor(price.Basis, product) is { } weight
+        Add(PriceFor.Product, product.AllotmentId, WeightFor(price.Basis, product) is { } weight
             ? Charges.PerPound($"{text}, {Measure(price.Basis)} weight", weight, _shop.BenchDivision, price.Rate, TaxOf(price))
             : Charges.Flat(text, price.Each, TaxOf(price)));
     }
@@ -98,7 +104,7 @@ public sealed class JobCharges
         if (!fat.IsPositive)
             return;
         if (_list.FirstOrDefault(one => one.For == PriceFor.AddedFat) is { } price)
-            _lines.Add(Charges.PerPound(price.Text, fat, _shop.BenchDivision, price.Rate, TaxOf(price)));
+            Add(PriceFor.AddedFat, null, Charges.PerPound(price.Text, fat, _shop.BenchDivision, price.Rate, TaxOf(price)));
         else
             _notes.Add("Added fat: the price list has no charge for it.");
     }

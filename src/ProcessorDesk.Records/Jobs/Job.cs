@@ -66,11 +66,23 @@ public sealed class Job : IVersioned
 
     public DateTime? SplitAgreedAt { get; private set; }
 
+    /// <summary>When the last product was released, or there was none to make; null while something is to be made.</summary>
+    public DateTime? MadeAt { get; private set; }
+
+    /// <summary>When somebody said that everything is in boxes.</summary>
+    public DateTime? BoxedAt { get; private set; }
+
+    public int? BoxedById { get; private set; }
+
+    /// <summary>When the last of it left.</summary>
     public DateTime? HandedOverAt { get; private set; }
 
     public int? HandedOverById { get; private set; }
 
     public string? HandedOverTo { get; private set; }
+
+    /// <summary>Raised to make the links given out before useless.</summary>
+    public int LinkGeneration { get; private set; } = 1;
 
     public int Version { get; private set; }
 
@@ -88,19 +100,21 @@ public sealed class Job : IVersioned
 
     public bool AsksLocked => SplitAgreedAt is not null;
 
-    public JobStage Stage => StageOf(DetailsComplete, CuttingStartedAt, CuttingDoneAt, SplitAgreedAt, HandedOverAt);
+    public JobStage Stage => StageOf(DetailsComplete, CuttingStartedAt, CuttingDoneAt, SplitAgreedAt, MadeAt, BoxedAt, HandedOverAt);
 
     /// <summary>The stage from the facts alone, for lists that read columns.</summary>
     public static JobStage StageOf(
-        bool detailsComplete, DateTime? cuttingStartedAt, DateTime? cuttingDoneAt, DateTime? splitAgreedAt, DateTime? handedOverAt) =>
-        (detailsComplete, cuttingStartedAt, cuttingDoneAt, splitAgreedAt, handedOverAt) switch
+        bool detailsComplete, DateTime? cuttingStartedAt, DateTime? cuttingDoneAt, DateTime? splitAgreedAt, DateTime? madeAt, DateTime? boxedAt, DateTime? handedOverAt) =>
+        (detailsComplete, cuttingStartedAt, cuttingDoneAt, splitAgreedAt, madeAt, boxedAt, handedOverAt) switch
         {
-            (_, _, _, _, not null) => JobStage.HandedOver,
-            (_, _, _, not null, _) => JobStage.SplitAgreed,
-            (_, _, not null, _, _) => JobStage.TrimWeighed,
-            (_, not null, _, _, _) => JobStage.OnTable,
-            (true, _, _, _, _) => JobStage.InCooler,
-            (false, _, _, _, _) => JobStage.DetailsMissing,
+            (_, _, _, _, _, _, not null) => JobStage.HandedOver,
+            (_, _, _, _, _, not null, _) => JobStage.Boxed,
+            (_, _, _, _, not null, _, _) => JobStage.Made,
+            (_, _, _, not null, _, _, _) => JobStage.SplitAgreed,
+            (_, _, not null, _, _, _, _) => JobStage.TrimWeighed,
+            (_, not null, _, _, _, _, _) => JobStage.OnTable,
+            (true, _, _, _, _, _, _) => JobStage.InCooler,
+            (false, _, _, _, _, _, _) => JobStage.DetailsMissing,
         };
 
     public void Arrange(DateOnly? promisedFor, Pooling pooling, PackWrap wrap, bool noPork, string? notes)
@@ -182,7 +196,16 @@ public sealed class Job : IVersioned
     public void AgreeSplit(DateTime at) =>
         SplitAgreedAt = SplitAgreedAt is null ? at : throw new InvalidOperationException("A split of this job is agreed already.");
 
-    public void WithdrawSplit() => SplitAgreedAt = null;
+    public void WithdrawSplit() => (SplitAgreedAt, MadeAt) = (null, null);
+
+    public void Made(DateTime at) => MadeAt ??= at;
+
+    public void Boxed(DateTime at, int byId) => (BoxedAt, BoxedById) = (at, byId);
+
+    /// <summary>A box was unpacked or one more is to come.</summary>
+    public void BoxesReopened() => (BoxedAt, BoxedById) = (null, null);
+
+    public void RenewLink() => LinkGeneration++;
 
     /// <exception cref="InvalidOperationException">It was handed over before; what was signed stays as it is.</exception>
     public void HandOver(DateTime at, int byId, string to)

@@ -8,5 +8,7 @@ public enum JobStage
     OnTable,
     TrimWeighed,
     SplitAgreed,
+    Made,
+    Boxed,
     HandedOver,
 }

@@ -112,6 +112,7 @@ public static class Wording
         WeighInKind.Bone => "Bone",
         WeighInKind.Discard => "Thrown out",
         WeighInKind.FinishedProduct => "Finished product",
+        WeighInKind.Box => "Box",
     };
 
     public static string Of(JobStage stage) => stage switch
@@ -120,8 +121,34 @@ public static class Wording
         JobStage.InCooler => "In the cooler",
         JobStage.OnTable => "On the table",
         JobStage.TrimWeighed => "Trim weighed",
-        JobStage.SplitAgreed => "Split agreed",
+        JobStage.SplitAgreed => "In the kitchen",
+        JobStage.Made => "Made, to be boxed",
+        JobStage.Boxed => "Boxed, ready to go",
         JobStage.HandedOver => "Handed over",
+    };
+
+    public static string Of(BatchStage stage) => stage switch
+    {
+        BatchStage.Planned => "To be mixed",
+        BatchStage.Mixed => "Mixed",
+        BatchStage.Released => "Released",
+        BatchStage.Ended => "Ended",
+    };
+
+    public static string Of(BatchStepKind kind) => kind switch
+    {
+        BatchStepKind.RestStarted => "Put to rest",
+        BatchStepKind.Stuffed => "Stuffed",
+        BatchStepKind.HeatStarted => "Into the heat",
+        BatchStepKind.ChillStarted => "Into the chill",
+        BatchStepKind.Packed => "Packed",
+    };
+
+    public static string Of(ReadingStage stage) => stage switch
+    {
+        ReadingStage.Cooking => "Cooking",
+        ReadingStage.Chilling => "Chilling",
+        ReadingStage.Fermenting => "Fermenting",
     };
 
     public static string Of(ProcessKind kind) => kind switch

@@ -20,7 +20,8 @@ public sealed class FormulaVersion
         (Proportion Low, Proportion Typical, Proportion High) loss,
         Weight smallestRun,
         Weight step,
-        IEnumerable<FormulaIngredient> ingredients)
+        IEnumerable<FormulaIngredient> ingredients,
+        int restMinutes = 0)
     {
         MadeAt = madeAt;
         LeanShare = leanShare;
@@ -29,6 +30,7 @@ public sealed class FormulaVersion
         (LossLow, LossTypical, LossHigh) = loss;
         SmallestRun = smallestRun;
         Step = step;
+        RestMinutes = restMinutes;
         _ingredients.AddRange(ingredients);
     }
 
@@ -60,6 +62,9 @@ public sealed class FormulaVersion
 
     /// <summary>Step of the green weight; zero for none.</summary>
     public Weight Step { get; private set; }
+
+    /// <summary>How long the mix rests before it is stuffed; zero for none.</summary>
+    public int RestMinutes { get; private set; }
 
     public IReadOnlyCollection<FormulaIngredient> Ingredients => _ingredients;
 

@@ -22,6 +22,8 @@ public sealed class ShopSettings : IVersioned
         CureDivision = ScaleDivision.TenthGram;
         Tolerance = Proportion.FromPercent(5m);
         PromiseDays = 14;
+        MixerCapacity = Weight.FromPounds(25m);
+        UnclaimedAfterDays = 30;
     }
 
     public int Id { get; private set; }
@@ -59,6 +61,18 @@ public sealed class ShopSettings : IVersioned
     /// <summary>Days from drop-off to the promise offered.</summary>
     public int PromiseDays { get; private set; }
 
+    /// <summary>The green weight one filling of the mixer holds; more than zero.</summary>
+    public Weight MixerCapacity { get; private set; }
+
+    /// <summary>Days in boxes after which a job counts as unclaimed and its owner is chased, by the shop's own written policy.</summary>
+    public int UnclaimedAfterDays { get; private set; }
+
+    /// <summary>Where owners reach the shop's pages from home; null where they can't.</summary>
+    public string? PublicAddress { get; private set; }
+
+    /// <summary>When the public address was tried and led here; null where it was not, and then no owner's link is given out.</summary>
+    public DateTime? PublicAddressTestedAt { get; private set; }
+
     public int Version { get; private set; }
 
     public void Describe(string name, string? address, string? phone, string timeZone, string? terms, int promiseDays)
@@ -79,6 +93,26 @@ public sealed class ShopSettings : IVersioned
         TaxWording = taxWording.Trim();
         Tolerance = tolerance;
     }
+
+    /// <exception cref="ArgumentOutOfRangeException">The mixer holds nothing.</exception>
+    public void SetMixer(Weight capacity) =>
+        MixerCapacity = capacity.IsPositive ? capacity : throw new ArgumentOutOfRangeException(nameof(capacity), "A mixer holds more than nothing.");
+
+    public void SetUnclaimedAfter(int days)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(days, 1);
+        UnclaimedAfterDays = days;
+    }
+
+    /// <summary>A new address has to be tried before it is used.</summary>
+    public void SetPublicAddress(string? address)
+    {
+        var given = Texts.OrNull(address)?.TrimEnd('/');
+        if (given != PublicAddress)
+            (PublicAddress, PublicAddressTestedAt) = (given, null);
+    }
+
+    public void PublicAddressLedHere(DateTime at) => PublicAddressTestedAt = at;
 
     /// <param name="bench">In pounds: charges are by the pound.</param>
     public void SetScales(ScaleDivision rail, ScaleDivision bench, ScaleDivision cure)

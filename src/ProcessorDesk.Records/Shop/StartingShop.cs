@@ -15,7 +15,7 @@ public static class StartingShop
         {
             records.Shop.Add(new ShopSettings(name, timeZone, isDemo));
             records.Counters.AddRange(
-                new Counter(Numbers.Job, 1001), new Counter(Numbers.Invoice, 1), new Counter(Numbers.Ticket, TicketCode.First.Number));
+                new Counter(Numbers.Job, 1001), new Counter(Numbers.Invoice, 1), new Counter(Numbers.Batch, 1), new Counter(Numbers.Ticket, TicketCode.First.Number));
             records.HoldRules.AddRange(BuiltInHolds.Rules());
             var plain = new Product("Plain ground", ProcessKind.Fresh, cured: false, isPlainGround: true);
             plain.Reformulate(new FormulaVersion(

@@ -66,6 +66,14 @@ public sealed class WeighIn
 
     public Filling? Filling { get; private set; }
 
+    /// <summary>The batch, for finished weight before it is shared out.</summary>
+    public int? BatchId { get; private set; }
+
+    public Batch? Batch { get; private set; }
+
+    /// <summary>The one load that was weighed; null where all loads of the batch were weighed together.</summary>
+    public int? LoadId { get; private set; }
+
     public Strike? Strike { get; private set; }
 
     /// <summary>A weight of the whole animal: arrival, hanging.</summary>
@@ -83,6 +91,10 @@ public sealed class WeighIn
     /// <summary>Something of a job weighed without a lug: packs, fat, bone, discard.</summary>
     public static WeighIn OfJob(WeighInKind kind, int jobId, int? animalId, Weight gross, Weight tare, Reading reading, DateTime at, int byId) =>
         new(kind, gross, tare, reading, at, byId) { JobId = jobId, AnimalId = animalId };
+
+    /// <summary>Finished product of a batch, or of one load of it.</summary>
+    public static WeighIn OfBatch(int batchId, int? loadId, Weight gross, Weight tare, Reading reading, DateTime at, int byId) =>
+        new(WeighInKind.FinishedProduct, gross, tare, reading, at, byId) { BatchId = batchId, LoadId = loadId };
 
     /// <summary>Takes this weight out of every sum. Its strike must have been loaded.</summary>
     public Finding? StrikeOut(string because, DateTime at, int byId)

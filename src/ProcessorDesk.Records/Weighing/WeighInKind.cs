@@ -13,4 +13,5 @@ public enum WeighInKind
     Bone = 8,
     Discard = 9,
     FinishedProduct = 10,
+    Box = 11,
 }

@@ -9,8 +9,8 @@ public sealed class InvoiceTests(ShopFile shop) : IClassFixture<ShopFile>
 {
     private static InvoiceLine[] Lines =>
     [
-        new(1, "Cutting", "1", "$85.00", Money.FromDollars(85.00m), false, Money.Zero),
-        new(2, "Sticks", "10.25 lb", "$4.10 / lb", Money.FromDollars(42.03m), true, Money.FromDollars(2.63m)),
+        new(1, PriceFor.Animal, null, "Cutting", "1", "$85.00", Money.FromDollars(85.00m), false, Money.Zero),
+        new(2, PriceFor.Product, null, "Sticks", "10.25 lb", "$4.10 / lb", Money.FromDollars(42.03m), true, Money.FromDollars(2.63m)),
     ];
 
     [Fact]

@@ -7,25 +7,21 @@ public sealed class JobStageTests
     private static readonly DateTime _at = new(2026, 11, 25, 15, 30, 0, DateTimeKind.Utc);
 
     [Theory]
-    [InlineData(false, false, false, false, false, JobStage.DetailsMissing)]
-    [InlineData(true, false, false, false, false, JobStage.InCooler)]
-    [InlineData(true, true, false, false, false, JobStage.OnTable)]
-    [InlineData(true, true, true, false, false, JobStage.TrimWeighed)]
-    [InlineData(true, true, true, true, false, JobStage.SplitAgreed)]
-    [InlineData(true, true, true, true, true, JobStage.HandedOver)]
-    [InlineData(true, true, true, false, true, JobStage.HandedOver)]
-    [InlineData(false, false, false, false, true, JobStage.HandedOver)]
-    public void The_stage_is_the_latest_fact(bool details, bool started, bool done, bool split, bool gone, JobStage stage) =>
-        Assert.Equal(stage, Job.StageOf(details, If(started), If(done), If(split), If(gone)));
+    [InlineData(0, JobStage.DetailsMissing)]
+    [InlineData(1, JobStage.InCooler)]
+    [InlineData(1 | 2, JobStage.OnTable)]
+    [InlineData(1 | 2 | 4, JobStage.TrimWeighed)]
+    [InlineData(1 | 2 | 4 | 8, JobStage.SplitAgreed)]
+    [InlineData(1 | 2 | 4 | 8 | 16, JobStage.Made)]
+    [InlineData(1 | 2 | 4 | 8 | 16 | 32, JobStage.Boxed)]
+    [InlineData(1 | 2 | 4 | 8 | 16 | 32 | 64, JobStage.HandedOver)]
+    [InlineData(1 | 2 | 4 | 64, JobStage.HandedOver)]
+    [InlineData(64, JobStage.HandedOver)]
+    public void The_stage_is_the_latest_fact(int facts, JobStage stage) => Assert.Equal(stage, StageOf(facts));
 
     [Fact]
-    public void Every_set_of_facts_has_a_stage()
-    {
-        var stages = Enumerable.Range(0, 32).Select(facts =>
-            Job.StageOf((facts & 1) != 0, If((facts & 2) != 0), If((facts & 4) != 0), If((facts & 8) != 0), If((facts & 16) != 0)));
-
-        Assert.Equal(Enum.GetValues<JobStage>(), stages.Distinct().Order());
-    }
+    public void Every_set_of_facts_has_a_stage() =>
+        Assert.Equal(Enum.GetValues<JobStage>(), Enumerable.Range(0, 128).Select(StageOf).Distinct().Order());
 
     [Fact]
     public void A_job_walks_the_stages_and_one_step_back()
@@ -47,9 +43,18 @@ public sealed class JobStageTests
         job.WithdrawSplit();
         Assert.Equal(JobStage.TrimWeighed, job.Stage);
         job.AgreeSplit(_at);
+        job.Made(_at);
+        Assert.Equal(JobStage.Made, job.Stage);
+        job.Boxed(_at, 1);
+        Assert.Equal(JobStage.Boxed, job.Stage);
+        job.BoxesReopened();
+        Assert.Equal(JobStage.Made, job.Stage);
         job.HandOver(_at, 1, "Sample Owner");
         Assert.Equal(JobStage.HandedOver, job.Stage);
     }
 
-    private static DateTime? If(bool isSo) => isSo ? _at : null;
+    /// <param name="facts">A bit for each: details, started, done, split, made, boxed, gone.</param>
+    private static JobStage StageOf(int facts) => Job.StageOf((facts & 1) != 0, If(facts & 2), If(facts & 4), If(facts & 8), If(facts & 16), If(facts & 32), If(facts & 64));
+
+    private static DateTime? If(int isSo) => isSo != 0 ? _at : null;
 }

@@ -23,7 +23,7 @@ public sealed class GuardedShop : IDisposable
         records.Payments.Add(new Payment(job, Money.FromDollars(20m), PaymentMethod.Cash, true, null, act.Now, act.Hand.Id));
         records.Invoices.Add(new Invoice(
             act.NextInvoiceNumber(), job.Id, act.Now, act.Hand.Id, new InvoiceHeading("Sample Meats", "Sample Owner", "Sales tax"),
-            [new InvoiceLine(1, "Cutting", "1", "$85.00", Money.FromDollars(85m), false, Money.Zero)], "{}"));
+            [new InvoiceLine(1, PriceFor.Animal, null, "Cutting", "1", "$85.00", Money.FromDollars(85m), false, Money.Zero)], "{}"));
         Cure(Sample.PlainGround(records), act);
         Split(records, job, act).Withdraw(act.Now, act.Hand.Id, "the owner called");
         records.SaveChanges();

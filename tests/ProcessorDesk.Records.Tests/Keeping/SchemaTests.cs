@@ -31,7 +31,7 @@ public sealed class SchemaTests(ShopFile shop) : IClassFixture<ShopFile>
         using var records = shop.Open();
         var measures = Measures(records.Model).ToList();
 
-        Assert.Equal(32, measures.Count(measure => _units.ContainsKey(TypeOf(measure))));
+        Assert.Equal(48, measures.Count(measure => _units.ContainsKey(TypeOf(measure))));
         foreach (var measure in measures.Where(measure => _units.ContainsKey(TypeOf(measure))))
         {
             var member = Assert.Single(measure.ComplexType.GetProperties());
@@ -47,7 +47,7 @@ public sealed class SchemaTests(ShopFile shop) : IClassFixture<ShopFile>
         using var records = shop.Open();
         var divisions = Measures(records.Model).Where(measure => TypeOf(measure) == typeof(ScaleDivision)).ToList();
 
-        Assert.Equal(4, divisions.Count);
+        Assert.Equal(5, divisions.Count);
         Assert.All(divisions, division => Assert.Equal(
             [division.Name + "StepMillionths", division.Name + "Unit"],
             division.ComplexType.GetProperties().Select(member => member.GetColumnName()).Order()));

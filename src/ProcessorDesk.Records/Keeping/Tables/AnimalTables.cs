@@ -27,8 +27,10 @@ internal static class AnimalTables
         model.Entity<Hold>(hold =>
         {
             hold.HasOne(h => h.Job).WithMany().HasForeignKey(h => h.JobId).OnDelete(DeleteBehavior.Restrict);
+            hold.HasOne(h => h.Batch).WithMany().HasForeignKey(h => h.BatchId).OnDelete(DeleteBehavior.Restrict);
             hold.HasIndex(h => h.PlacedAt, "IX_Holds_Standing").HasFilter("ReleasedAt IS NULL");
         });
+        model.Entity<Part>().HasOne(part => part.HandOver).WithMany().HasForeignKey(part => part.HandOverId).OnDelete(DeleteBehavior.Restrict);
         model.Entity<HoldRule>().HasKey(rule => new { rule.Reason, rule.Act });
         model.Entity<ChecklistTick>(tick =>
         {

@@ -28,6 +28,8 @@ internal static class WeighingTables
             weighIn.HasOne(w => w.Animal).WithMany().OnDelete(DeleteBehavior.Restrict);
             weighIn.HasOne(w => w.Job).WithMany().OnDelete(DeleteBehavior.Restrict);
             weighIn.HasOne(w => w.Filling).WithMany().OnDelete(DeleteBehavior.Restrict);
+            weighIn.HasOne(w => w.Batch).WithMany().OnDelete(DeleteBehavior.Restrict);
+            weighIn.HasOne<Load>().WithMany().HasForeignKey(w => w.LoadId).OnDelete(DeleteBehavior.Restrict);
             weighIn.HasOne(w => w.Strike).WithOne().HasForeignKey<Strike>(strike => strike.WeighInId).OnDelete(DeleteBehavior.Restrict);
         });
         model.Entity<Strike>(strike =>

@@ -68,10 +68,10 @@ public sealed class OwnerModel(RecordsContext records, Verbs verbs, ShopDay shop
         Jobs =
         [
             .. records.Jobs.AsNoTracking().Where(job => job.OwnerId == id).OrderByDescending(job => job.TakenAt)
-                .Select(job => new { job.Id, job.Number, job.TakenAt, job.Shares.Count, job.DetailsComplete, job.CuttingStartedAt, job.CuttingDoneAt, job.SplitAgreedAt, job.HandedOverAt })
+                .Select(job => new { job.Id, job.Number, job.TakenAt, job.Shares.Count, job.DetailsComplete, job.CuttingStartedAt, job.CuttingDoneAt, job.SplitAgreedAt, job.MadeAt, job.BoxedAt, job.HandedOverAt })
                 .AsEnumerable()
                 .Select(job => new OwnerJob(job.Id, job.Number, job.TakenAt, job.Count,
-                    Job.StageOf(job.DetailsComplete, job.CuttingStartedAt, job.CuttingDoneAt, job.SplitAgreedAt, job.HandedOverAt)))
+                    Job.StageOf(job.DetailsComplete, job.CuttingStartedAt, job.CuttingDoneAt, job.SplitAgreedAt, job.MadeAt, job.BoxedAt, job.HandedOverAt)))
         ];
         return true;
     }

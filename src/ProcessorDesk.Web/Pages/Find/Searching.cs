@@ -57,7 +57,7 @@ internal static class Searching
             .Take(Most)
             .Select(job => new FoundJob(
                 job.Id, job.Number, job.OwnerId, job.Owner.Name, job.Owner.Phone, job.TakenAt,
-                Job.StageOf(job.DetailsComplete, job.CuttingStartedAt, job.CuttingDoneAt, job.SplitAgreedAt, job.HandedOverAt),
+                Job.StageOf(job.DetailsComplete, job.CuttingStartedAt, job.CuttingDoneAt, job.SplitAgreedAt, job.MadeAt, job.BoxedAt, job.HandedOverAt),
                 job.Shares.OrderBy(share => share.AnimalId).Select(share => share.Animal.Species).ToList(),
                 job.Shares.Where(share => share.Animal.Tag != null).Select(share => share.Animal.Tag!).ToList(),
                 records.Fillings.Where(filling => filling.JobId == job.Id && filling.EmptiedAt == null).Select(filling => filling.Lug.Number).ToList(),

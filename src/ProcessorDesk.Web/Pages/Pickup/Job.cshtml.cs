@@ -48,7 +48,8 @@ public sealed class JobModel(RecordsContext records, Verbs verbs, ShopDay day) :
         After(Run("give a part back", act => records.GivePart(Giving.PartId, Giving.PartTo, act)), id, "The part is given back.", nameof(Giving));
 
     public IActionResult OnPostHandOver(int id) =>
-        After(Run("hand over", act => records.HandOver(id, HandingOver.To, HandingOver.Owing, act)), id, "Handed over. Print the pickup summary below.", nameof(HandingOver));
+        After(Run("hand over", act => records.HandOver(new HandOverOrder(
+            id, [.. records.Boxes.Here().Where(box => box.JobId == id).Select(box => box.Id)], [], HandingOver.To, HandingOver.Owing), act)), id, "Handed over. Print the pickup summary below.", nameof(HandingOver));
 
     private Outcome Run(string verb, Func<Act, Outcome> work) => verbs.Run(verb, new Hand(SignedIn.StaffId, SignedIn.Station), FormKey, work);
 

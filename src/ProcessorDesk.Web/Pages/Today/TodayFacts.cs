@@ -13,7 +13,7 @@ public sealed record TodayFacts(IReadOnlyList<TodayFacts.OpenJob> Jobs, IReadOnl
             .OrderBy(job => job.PromisedFor == null).ThenBy(job => job.PromisedFor).ThenBy(job => job.Number)
             .Select(job => new OpenJob(
                 job.Id, job.Number, job.Owner.Name, job.Owner.Phone, job.TakenAt, job.PromisedFor,
-                Job.StageOf(job.DetailsComplete, job.CuttingStartedAt, job.CuttingDoneAt, job.SplitAgreedAt, job.HandedOverAt),
+                Job.StageOf(job.DetailsComplete, job.CuttingStartedAt, job.CuttingDoneAt, job.SplitAgreedAt, job.MadeAt, job.BoxedAt, job.HandedOverAt),
                 job.DetailsComplete,
                 records.Invoices.Any(invoice => invoice.JobId == job.Id && invoice.CreditsInvoiceId == null
                     && !records.Invoices.Any(credit => credit.CreditsInvoiceId == invoice.Id)),

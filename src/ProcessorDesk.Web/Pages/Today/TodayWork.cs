@@ -47,10 +47,10 @@ internal sealed class TodayWork(TodayFacts facts, ShopDay shop, Func<string, str
         job => job.Stage == JobStage.TrimWeighed, job => $"{Animals(job.Id)}. {Promise(job)}");
 
     public TodaySection Ready => Jobs("ready", "ready to settle and hand over", "nothing ready to go", "Pickup", "/Pickup/Job", "id",
-        job => job.Stage == JobStage.SplitAgreed, job => $"{Money(job)}. {Promise(job)} {job.Phone}");
+        job => job.Stage is JobStage.Made or JobStage.Boxed, job => $"{Money(job)}. {Promise(job)} {job.Phone}");
 
     public TodaySection Promised => Jobs("promised", "promised soon or late", "nothing promised in these days", "", "/Find/Job", "id",
-        job => job.Promised is { } day && day <= shop.Today.AddDays(DaysAhead) && job.Stage != JobStage.SplitAgreed,
+        job => job.Promised is { } day && day <= shop.Today.AddDays(DaysAhead) && job.Stage is not (JobStage.Made or JobStage.Boxed),
         job => $"{Promise(job)} {Wording.Of(job.Stage)}.",
         job => job.Promised < shop.Today ? "Late" : "");
 

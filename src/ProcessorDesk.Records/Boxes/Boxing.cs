@@ -1,0 +1,97 @@
+using Microsoft.EntityFrameworkCore;
+using ProcessorDesk.Trade;
+
+namespace ProcessorDesk.Records;
+
+/// <summary>A box as it is packed.</summary>
+/// <param name="Contents">Packs by allotment; null for the packed cuts.</param>
+public sealed record BoxOrder(int JobId, IReadOnlyList<(int? AllotmentId, int Packs)> Contents, Weight Gross, Weight Tare, string? Place);
+
+/// <summary>Packing boxes, moving and unpacking them.</summary>
+public static class Boxing
+{
+    /// <summary>Only what is released, or cut and packed. Its result is the box's id.</summary>
+    public static Outcome PackBox(this RecordsContext records, BoxOrder order, Act act)
+    {
+        var job = records.Jobs.Single(one => one.Id == order.JobId);
+        var contents = order.Contents.Where(one => one.Packs > 0).ToList();
+        var products = records.MadeOf(order.JobId).ToDictionary(one => one.AllotmentId);
+        List<Finding> findings = [];
+        if (job.HandedOverAt is not null)
+            findings.Add(new Finding("", "This job was handed over, so nothing more is packed for it."));
+        if (contents.Count == 0)
+            findings.Add(new Finding("Packs", "Count the packs that go into the box."));
+        if (order.Gross <= order.Tare)
+            findings.Add(new Finding("Gross", "Type what the scale shows with the full box on it, more than its tare."));
+        foreach (var (allotmentId, _) in contents)
+        {
+            if (allotmentId is null && job.CuttingDoneAt is null)
+                findings.Add(new Finding("Packs", "Cutting is not finished, so the cuts can't be boxed yet."));
+            if (allotmentId is { } id && products.GetValueOrDefault(id) is not { IsReleased: true })
+                findings.Add(new Finding("Packs", $"{(products.TryGetValue(id, out var product) ? product.Name : "That product")} is not released yet. Finish its batch in the kitchen first."));
+        }
+
+        if (findings.Count > 0)
+            return Outcome.Refused(findings);
+        var division = records.Shop.AsNoTracking().Single().BenchDivision;
+        var number = records.Boxes.Where(box => box.JobId == order.JobId).Max(box => (int?)box.Number) ?? 0;
+        var weighed = WeighIn.OfJob(WeighInKind.Box, order.JobId, null, order.Gross, order.Tare, new Reading("bench", division), act.Now, act.Hand.Id);
+        var box = new Box(
+            number + 1, weighed, order.Place,
+            contents.Select((one, i) => new BoxContent(i, one.AllotmentId, one.AllotmentId is { } id ? products[id].Name : "Cuts", one.Packs)), act.Now, act.Hand.Id);
+        records.Boxes.Add(box);
+        job.BoxesReopened();
+        records.SaveChanges();
+        act.NewTicket(TicketKind.Box, box.Id);
+        return Outcome.Done(box.Id);
+    }
+
+    public static Outcome MoveBox(this RecordsContext records, int boxId, string? place, Act act)
+    {
+        var box = records.Boxes.Single(one => one.Id == boxId);
+        if (NotHere(box) is { } refusal)
+            return Outcome.Refused(refusal);
+        box.MoveTo(place);
+        return Outcome.Done(box.JobId);
+    }
+
+    /// <summary>The box is taken apart again: its packs are to be boxed anew, its weight is struck out.</summary>
+    public static Outcome UnpackBox(this RecordsContext records, int boxId, string? because, Act act)
+    {
+        var box = records.Boxes.Include(one => one.Job).Include(one => one.Weighed).ThenInclude(weighed => weighed.Strike).Single(one => one.Id == boxId);
+        if (NotHere(box) is { } refusal)
+            return Outcome.Refused(refusal);
+        if (string.IsNullOrWhiteSpace(because))
+            return Outcome.Refused(new Finding("Because", "Say why the box is unpacked."));
+        box.Unpack(because, act.Now, act.Hand.Id);
+        box.Weighed.StrikeOut($"box unpacked: {because.Trim()}", act.Now, act.Hand.Id);
+        box.Job.BoxesReopened();
+        foreach (var ticket in records.Tickets.Where(ticket => ticket.Kind == TicketKind.Box && ticket.TargetId == boxId).ToList())
+            ticket.Void(act.Now);
+        return Outcome.Done(box.JobId);
+    }
+
+    /// <summary>Everything of the job is made and in boxes: it is ready to go.</summary>
+    public static Outcome FinishBoxing(this RecordsContext records, int jobId, Act act)
+    {
+        var job = records.Jobs.Single(one => one.Id == jobId);
+        if (job.BoxedAt is not null)
+            return Outcome.Refused(new Finding("", "This was said before: everything is in boxes."));
+        List<Finding> findings = job.MadeAt is null ? [new Finding("", "Not everything is made yet. Finish its batches in the kitchen first.")] : [];
+        var boxed = records.BoxContents.Where(content => records.Boxes.Any(box => box.Id == content.BoxId && box.JobId == jobId && box.UnpackedAt == null))
+            .Select(content => content.AllotmentId).Distinct().ToList();
+        findings.AddRange(records.MadeOf(jobId).Where(product => product.IsReleased && !boxed.Contains(product.AllotmentId))
+            .Select(product => new Finding("", $"No box has {product.Name} in it.")));
+        if (!boxed.Contains(null) && records.WeighIns.Standing().Any(one => one.JobId == jobId && one.Kind == WeighInKind.CutPack))
+            findings.Add(new Finding("", "No box has the cuts in it."));
+        if (findings.Count > 0)
+            return Outcome.Refused(findings);
+        job.Boxed(act.Now, act.Hand.Id);
+        return Outcome.Done(jobId);
+    }
+
+    private static Finding? NotHere(Box box) =>
+        box.HandOverId is not null ? new Finding("", "This box was handed over.")
+        : box.UnpackedAt is not null ? new Finding("", "This box was unpacked before.")
+        : null;
+}

@@ -1,0 +1,83 @@
+using Microsoft.EntityFrameworkCore;
+using ProcessorDesk.Trade;
+using ProcessorDesk.Trade.Kitchen;
+
+namespace ProcessorDesk.Records;
+
+/// <summary>Putting allotments into a batch and taking a batch off the plan.</summary>
+public static class BatchPlanning
+{
+    /// <summary>
+    /// One batch of allotments of one product, divided into mixer loads. Refused where something is held, where owners who did not
+    /// all agree to pooling would meet, or where the formula lacks its cure. Its result is the batch's id.
+    /// </summary>
+    public static Outcome PlanBatch(this RecordsContext records, IReadOnlyList<int> allotmentIds, Act act)
+    {
+        var allotments = records.GrindAllotments
+            .Include(one => one.Product)
+            .Include(one => one.FormulaVersion).ThenInclude(formula => formula.Ingredients)
+            .Where(one => allotmentIds.Contains(one.Id))
+            .AsSplitQuery()
+            .ToList();
+        if (allotments.Count == 0)
+            return Outcome.Refused(new Finding("Allotments", "Tick what goes into the batch."));
+        var jobs = records.AgreedSplits.AsNoTracking()
+            .Where(split => split.WithdrawnAt == null && split.Allotments.Any(one => allotmentIds.Contains(one.Id)))
+            .Join(records.Jobs, split => split.JobId, job => job.Id, (split, job) => new { SplitId = split.Id, Job = job })
+            .ToDictionary(one => one.SplitId, one => one.Job);
+        var division = records.Shop.AsNoTracking().Single().BenchDivision;
+        if (Refusals(records, allotments, jobs, division) is { Count: > 0 } findings)
+            return Outcome.Refused(findings);
+
+        var ordered = allotments.OrderBy(one => jobs[one.AgreedSplitId].Number).ThenBy(one => one.Position).ToList();
+        var pooling = jobs.Values.Select(job => job.OwnerId).Distinct().Count() > 1 ? Pooling.Pooled : Pooling.Own;
+        var capacity = records.Shop.AsNoTracking().Select(shop => shop.MixerCapacity).Single();
+        var plan = MixerLoads.Plan([.. ordered.Select(one => new BatchPart(one.Lean, one.AddedFat, one.Green))], capacity, division);
+        var entries = ordered.ConvertAll(one => new BatchEntry(one.Id, jobs[one.AgreedSplitId].Id));
+        var batch = new Batch(act.NextBatchNumber(), ordered[0].FormulaVersion, pooling, act.Now, act.Hand.Id);
+        batch.Take(entries, plan.Select((load, i) => new Load(i + 1, load, entries)));
+        records.Batches.Add(batch);
+        records.SaveChanges();
+        act.NewTicket(TicketKind.Batch, batch.Id);
+        return Outcome.Done(batch.Id);
+    }
+
+    /// <summary>Only before any meat is in; the allotments are free again.</summary>
+    public static Outcome TakeOffPlan(this RecordsContext records, int batchId, string? because, Act act)
+    {
+        var batch = records.Batches.Include(one => one.Entries).Single(one => one.Id == batchId);
+        if (batch.EndedAt is not null || batch.ReleasedAt is not null)
+            return Outcome.Refused(new Finding("", $"Batch {batch.Number} is over: nothing of it changes any more."));
+        if (records.Draws.Any(draw => draw.Load.BatchId == batchId && draw.StruckAt == null))
+            return Outcome.Refused(new Finding("", "Meat is in it already. Strike out what was drawn, or go on with the batch."));
+        if (string.IsNullOrWhiteSpace(because))
+            return Outcome.Refused(new Finding("Because", "Say why the batch is taken off the plan."));
+        foreach (var entry in batch.Entries)
+            entry.Leave(act.Now);
+        batch.End(act.Now, act.Hand.Id, because);
+        return Outcome.Done(batchId);
+    }
+
+    private static List<Finding> Refusals(
+        RecordsContext records, List<GrindAllotment> allotments, Dictionary<int, Job> jobs, ScaleDivision division)
+    {
+        var ids = allotments.ConvertAll(one => one.Id);
+        var findings = new List<Finding>();
+        if (allotments.Any(one => !jobs.ContainsKey(one.AgreedSplitId)))
+            findings.Add(new Finding("Allotments", "A split was withdrawn meanwhile. Look at the list again."));
+        if (records.BatchEntries.Any(entry => entry.LeftAt == null && ids.Contains(entry.AllotmentId)))
+            findings.Add(new Finding("Allotments", "Somebody planned one of these meanwhile. Look at the list again."));
+        if (allotments.Any(one => division.CountOf(one.Green) <= 0))
+            findings.Add(new Finding("Allotments", "One of these has no meat in it."));
+        if (allotments.Select(one => one.ProductId).Distinct().Count() > 1)
+            findings.Add(new Finding("Allotments", "A batch is of one product. Take these in several batches."));
+        else if (allotments.Select(one => one.FormulaVersionId).Distinct().Count() > 1)
+            findings.Add(new Finding("Allotments", "These were agreed at different versions of the formula. Make a batch of each version."));
+        if (jobs.Values.Select(job => job.OwnerId).Distinct().Count() > 1)
+            findings.AddRange(jobs.Values.Where(job => job.Pooling == Pooling.Own).Select(job => new Finding("Allotments", $"The owner of job {job.Number} did not agree to pooling. Make a batch of that job alone.")));
+        foreach (var job in jobs.Values)
+            findings.AddRange(records.Stopping(job.Id, HeldAct.Batch).Select(finding => finding with { Field = "Allotments", Text = $"Job {job.Number}: {finding.Text}" }));
+        findings.AddRange(allotments[0].FormulaVersion.ToTrade().Check().Select(finding => finding with { Field = "Allotments" }));
+        return findings;
+    }
+}

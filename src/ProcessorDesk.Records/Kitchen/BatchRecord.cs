@@ -1,0 +1,85 @@
+using Microsoft.EntityFrameworkCore;
+using ProcessorDesk.Trade;
+
+namespace ProcessorDesk.Records;
+
+/// <summary>Keeping a batch's process record: its steps, its readings, its finished weight.</summary>
+public static class BatchRecord
+{
+    public static Outcome TakeStep(this RecordsContext records, int batchId, BatchStepKind kind, Act act)
+    {
+        var batch = records.Batches.Single(one => one.Id == batchId);
+        if (Over(batch) is { } over)
+            return Outcome.Refused(over);
+        if (batch.MixedAt is null)
+            return Outcome.Refused(new Finding("", "Not every load is mixed yet. Mix them first."));
+        if (records.BatchSteps.Any(step => step.BatchId == batchId && step.Kind == kind && step.UndoneAt == null))
+            return Outcome.Refused(new Finding("", $"{Wording.Of(kind)}: that was noted before."));
+        records.BatchSteps.Add(new BatchStep(batchId, kind, act.Now, act.Hand.Id));
+        return Outcome.Done(batchId);
+    }
+
+    public static Outcome UndoStep(this RecordsContext records, int stepId, string? because, Act act)
+    {
+        var step = records.BatchSteps.Include(one => one.Batch).Single(one => one.Id == stepId);
+        if (Over(step.Batch) is { } over)
+            return Outcome.Refused(over);
+        if (step.UndoneAt is not null)
+            return Outcome.Refused(new Finding("", "This was undone before."));
+        if (string.IsNullOrWhiteSpace(because))
+            return Outcome.Refused(new Finding("Because", "Say why it is undone."));
+        step.Undo(because, act.Now, act.Hand.Id);
+        return Outcome.Done(step.BatchId);
+    }
+
+    /// <summary>A reading may be typed late; it is never from the future.</summary>
+    public static Outcome NoteReadings(this RecordsContext records, int batchId, IReadOnlyList<BatchReading> readings, Act act)
+    {
+        if (Over(records.Batches.Single(one => one.Id == batchId)) is { } over)
+            return Outcome.Refused(over);
+        if (readings.Count == 0)
+            return Outcome.Refused(new Finding("", "Type at least one reading."));
+        if (readings.Any(reading => reading.TakenAt > act.Now))
+            return Outcome.Refused(new Finding("TakenAt", "That time is still to come. Type when the thermometer was read."));
+        records.BatchReadings.AddRange(readings);
+        return Outcome.Done(batchId);
+    }
+
+    public static Outcome StrikeReading(this RecordsContext records, int readingId, string? because, Act act)
+    {
+        var reading = records.BatchReadings.Single(one => one.Id == readingId);
+        if (Over(records.Batches.Single(one => one.Id == reading.BatchId)) is { } over)
+            return Outcome.Refused(over);
+        if (reading.StruckAt is not null)
+            return Outcome.Refused(new Finding("", "This reading was struck out before."));
+        if (string.IsNullOrWhiteSpace(because))
+            return Outcome.Refused(new Finding("Because", "Say why it is wrong."));
+        reading.StrikeOut(because, act.Now, act.Hand.Id);
+        return Outcome.Done(reading.BatchId);
+    }
+
+    /// <param name="loadId">The load weighed alone; null for all of them together. A batch is weighed the one way or the other.</param>
+    public static Outcome WeighFinished(this RecordsContext records, int batchId, int? loadId, Weight gross, Weight tare, Act act)
+    {
+        var batch = records.Batches.Include(one => one.Loads).Single(one => one.Id == batchId);
+        if (Over(batch) is { } over)
+            return Outcome.Refused(over);
+        if (batch.MixedAt is null)
+            return Outcome.Refused(new Finding("", "Not every load is mixed yet. Mix them first."));
+        if (gross <= tare)
+            return Outcome.Refused(new Finding("Weight", "Type what the scale shows with the product on it, more than its tare."));
+        var before = records.WeighIns.AsNoTracking().Standing().Where(one => one.BatchId == batchId).Select(one => one.LoadId).ToList();
+        if (before.Count > 0 && before.Any(one => one is null) != loadId is null)
+            return Outcome.Refused(new Finding("Load", "The finished weight was begun the other way: load by load, or all together. Go on like that, or strike it out first."));
+        if (loadId is { } one && batch.Loads.All(load => load.Id != one))
+            return Outcome.Refused(new Finding("Load", "That load is not of this batch."));
+        var division = records.Shop.AsNoTracking().Single().BenchDivision;
+        records.WeighIns.Add(WeighIn.OfBatch(batchId, loadId, gross, tare, new Reading("bench", division), act.Now, act.Hand.Id));
+        return Outcome.Done(batchId);
+    }
+
+    internal static Finding? Over(Batch batch) =>
+        batch.EndedAt is not null ? new Finding("", $"Batch {batch.Number} is over: nothing of it changes any more.")
+        : batch.ReleasedAt is not null ? new Finding("", $"Batch {batch.Number} is released: its record is closed.")
+        : null;
+}

@@ -1,0 +1,26 @@
+using ProcessorDesk.Trade;
+
+namespace ProcessorDesk.Records;
+
+/// <summary>
+/// What of the finished weight goes back to one entry of a batch, by green weight: of one load, or of all loads where they were
+/// weighed together. Written at the release and never changed; the shares sum to what was weighed.
+/// </summary>
+public sealed class FinishedShare
+{
+    private FinishedShare()
+    {
+    }
+
+    public FinishedShare(int entryId, int? loadId, Weight weight) => (EntryId, LoadId, Weight) = (entryId, loadId, weight);
+
+    public int Id { get; private set; }
+
+    public int EntryId { get; private set; }
+
+    public BatchEntry Entry { get; private set; } = null!;
+
+    public int? LoadId { get; private set; }
+
+    public Weight Weight { get; private set; }
+}
