@@ -84,7 +84,8 @@ public sealed partial class ConventionTests
                 if (!PublicType().IsMatch(lines[i]))
                     continue;
                 checkedTypes++;
-                Assert.True(i > 0 && lines[i - 1].StartsWith("///", StringComparison.Ordinal), $"{Path.GetFileName(file)}: {lines[i]}");
+                var above = lines[..i].LastOrDefault(line => !line.StartsWith('[')) ?? "";
+                Assert.True(above.StartsWith("///", StringComparison.Ordinal), $"{Path.GetFileName(file)}: {lines[i]}");
             }
         }
 

@@ -1,0 +1,42 @@
+namespace ProcessorDesk.Trade.Process;
+
+/// <summary>How long the meat took from 50 to 130 °F: each probe for itself, the slowest counts.</summary>
+/// <remarks>
+/// The clock runs from the last moment shown at or below 50 °F to the first at or above 130, through gaps as well, because a gap can only
+/// make it look longer. At most six hours by the clock meets. More than six hours without the gaps does not meet, whether or not 130 °F
+/// was reached. Everything else is not shown.
+/// </remarks>
+/// <param name="Verdict">Of the come-up alone; the table row has a verdict of its own.</param>
+/// <param name="Found">Up to the tenth of a second; at least that much where the verdict is "not shown".</param>
+public sealed record ComeUp(ProcessVerdict Verdict, TimeSpan Found)
+{
+    private static readonly string s_allowed = ProcessTime.Print(LethalityTables.ComeUp);
+
+    /// <summary>Null where the record shows it short enough.</summary>
+    public Finding? Finding => Verdict switch
+    {
+        ProcessVerdict.Meets => null,
+        ProcessVerdict.DoesNotMeet => Say($"From 50 to 130 °F took {ProcessTime.Print(Found)} or more; the table is for at most {s_allowed}."),
+        ProcessVerdict.NotShown => Say("The record does not show how long the meat took from 50 to 130 °F. Begin the readings when it goes in."),
+    };
+
+    internal static ComeUp Of(IEnumerable<ProbeTrack> tracks) =>
+        tracks.Select(Of).OrderBy(probe => probe.Verdict).ThenByDescending(probe => probe.Found).FirstOrDefault()
+        ?? new ComeUp(ProcessVerdict.NotShown, TimeSpan.Zero);
+
+    private static ComeUp Of(ProbeTrack track)
+    {
+        var cool = track.AtOrBelow(LethalityTables.ComeUpFrom.HundredthsFahrenheit);
+        var reached = track.AtOrAbove(LethalityTables.ComeUpTo.HundredthsFahrenheit).FirstFrom(cool.First ?? track.First);
+        var left = cool.LastUpTo(reached ?? track.Last);
+        var (from, to) = (left ?? track.First, reached ?? track.Last);
+        var shown = to - from - track.Gaps().Within(from, to).Total;
+        var most = LethalityTables.ComeUp.Ticks();
+        return shown > most ? new ComeUp(ProcessVerdict.DoesNotMeet, ProcessTime.Up(shown))
+            : left is not null && reached is not null && to - from <= most ? new ComeUp(ProcessVerdict.Meets, ProcessTime.Up(to - from))
+            : new ComeUp(ProcessVerdict.NotShown, ProcessTime.Up(shown));
+    }
+
+    private Finding Say(string text) =>
+        new("Readings", text, ProcessTime.Print(Found), "at most " + s_allowed, LethalityTables.ComeUpSource);
+}

@@ -1,0 +1,22 @@
+namespace ProcessorDesk.Trade.Process;
+
+/// <summary>What the record says of one step of a cooling option.</summary>
+/// <param name="Step">The step.</param>
+/// <param name="Probe">The slowest probe, which counts; null without readings.</param>
+/// <param name="Verdict">Of this step.</param>
+/// <param name="Found">Time the record shows, gaps counting for nothing, up to the tenth of a second; the step took at least that long.</param>
+public sealed record CoolingStepCheck(CoolingStep Step, int? Probe, ProcessVerdict Verdict, TimeSpan Found);
+
+/// <summary>What a chilling record says of a cooling option.</summary>
+/// <param name="Verdict">The least of its steps'.</param>
+/// <param name="Option">What it was held against.</param>
+/// <param name="Steps">Each step's own verdict, in order.</param>
+/// <param name="Findings">One for each step that is not met, and what else a person should know.</param>
+public sealed record CoolingCheck(
+    ProcessVerdict Verdict, CoolingOption Option, IReadOnlyList<CoolingStepCheck> Steps, IReadOnlyList<Finding> Findings)
+{
+    public string Source => Option.Source;
+
+    /// <summary>"meets the cooling option", "does not meet", "not shown by the record".</summary>
+    public string Words => Verdict.Words("the cooling option");
+}
