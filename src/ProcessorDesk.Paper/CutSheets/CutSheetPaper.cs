@@ -4,8 +4,6 @@ namespace ProcessorDesk.Paper;
 
 internal static class CutSheetPaper
 {
-    private const double CodeSide = 86;
-
     private static readonly Lettering Group = new(14, Bold: true);
     private static readonly Lettering Instruction = new(14);
 
@@ -28,7 +26,8 @@ internal static class CutSheetPaper
     {
         Head(sheet, content);
         Marks.Holds(sheet, content.Holds, 15);
-        NoPork(sheet, content);
+        if (content.NoPork)
+            Marks.NoPork(sheet);
         Animals(sheet, content);
         Cuts(sheet, content);
         Checklist(sheet, content);
@@ -44,49 +43,12 @@ internal static class CutSheetPaper
         LugBoxes.Draw(sheet, content.Lugs);
     }
 
-    private static void Head(Sheet sheet, CutSheet content)
-    {
-        var canvas = sheet.Canvas;
-        var room = sheet.Width - CodeSide - 16;
-        var (top, quiet) = (sheet.Y, CodeSide * 4 / QrCode.ModulesOfTicketCode);
-        Marks.Code(canvas, content.Code, sheet.Right - CodeSide + quiet, top - quiet, CodeSide, 15);
-
-        canvas.Text(canvas.Shorten($"Cut sheet · {content.ShopName}", Lettering.Strong, room), Lettering.Strong, sheet.Left, sheet.Y + Lettering.Strong.Ascent);
-        sheet.Y += Lettering.Strong.LineHeight + 2;
-        var owner = canvas.Fit(content.Owner, room, 2, new Lettering(28, Bold: true), 14);
-        sheet.Y += canvas.Lines(canvas.Wrap(content.Owner, owner, room), owner, sheet.Left, sheet.Y) + 4;
-        Fact[] facts =
-        [
-            new Fact("Job", content.JobNumber), new Fact("Revision", $"{content.Revision}"),
-            new Fact("Promised", content.Promise.Length > 0 ? content.Promise : "no date"), new Fact("Printed", PrintedDate.Of(content.PrintedAt)),
-        ];
-        double[] shares = [0.16, 0.12, 0.34, 0.38];
-        var (x, height) = (sheet.Left, 0.0);
-        for (var i = 0; i < facts.Length; i++)
-        {
-            var width = shares[i] * room - 8;
-            var value = canvas.Fit(facts[i].Value, width, 1, new Lettering(13, Bold: true), 10);
-            value = canvas.Fit(facts[i].Value, width, 2, value, 7);
-            canvas.Text(facts[i].Label, Lettering.Label, x, sheet.Y + Lettering.Label.Ascent);
-            height = Math.Max(height, canvas.Lines(canvas.Wrap(facts[i].Value, value, width), value, x, sheet.Y + Lettering.Label.LineHeight));
-            x += shares[i] * room;
-        }
-
-        sheet.Y = Math.Max(sheet.Y + Lettering.Label.LineHeight + height, top - quiet + CodeSide + 15) + 4;
-        canvas.Fill(new Box(sheet.Left, sheet.Y, sheet.Width, 2.25));
-        sheet.Space(7);
-    }
-
-    private static void NoPork(Sheet sheet, CutSheet content)
-    {
-        if (!content.NoPork)
-            return;
-        var strong = new Lettering(17, Bold: true);
-        sheet.Need(34);
-        sheet.Canvas.Fill(new Box(sheet.Left, sheet.Y, sheet.Width, 30));
-        sheet.Canvas.Text("NO PORK: no pork fat, casings or gelatin", strong with { Grey = 1 }, sheet.Left + 10, sheet.Y + 21);
-        sheet.Space(36);
-    }
+    private static void Head(Sheet sheet, CutSheet content) =>
+        WorkHead.Draw(sheet, $"Cut sheet · {content.ShopName}", content.Owner, content.Code,
+            (new Fact("Job", content.JobNumber), 0.16),
+            (new Fact("Revision", $"{content.Revision}"), 0.12),
+            (new Fact("Promised", content.Promise.Length > 0 ? content.Promise : "no date"), 0.34),
+            (new Fact("Printed", PrintedDate.Of(content.PrintedAt)), 0.38));
 
     private static void Animals(Sheet sheet, CutSheet content) =>
         Table.Draw(sheet,

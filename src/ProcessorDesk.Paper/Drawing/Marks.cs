@@ -39,6 +39,15 @@ internal static class Marks
         }
     }
 
+    /// <summary>A black bar across the sheet for an order that the pig may not touch.</summary>
+    public static void NoPork(Sheet sheet)
+    {
+        sheet.Need(34);
+        sheet.Canvas.Fill(new Box(sheet.Left, sheet.Y, sheet.Width, 30));
+        sheet.Canvas.Text("NO PORK: no pork fat, casings or gelatin", new Lettering(17, Bold: true, Grey: 1), sheet.Left + 10, sheet.Y + 21);
+        sheet.Space(36);
+    }
+
     /// <summary>The symbol with the code in text below it, centred; the square holds its own quiet zone.</summary>
     public static void Code(Canvas canvas, string code, double x, double y, double side, double textSize)
     {

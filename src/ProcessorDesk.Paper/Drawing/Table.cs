@@ -1,7 +1,7 @@
 namespace ProcessorDesk.Paper.Drawing;
 
-/// <summary>A column: its head, its part of the width, whether figures stand to the right, and how it is set.</summary>
-internal sealed record Column(string Head, double Share, bool Figures = false, Lettering? Lettering = null, bool Ticked = false)
+/// <summary>A column: its head, its part of the width, whether figures stand to the right, how it is set, and whether it is a box to tick or a line to write on.</summary>
+internal sealed record Column(string Head, double Share, bool Figures = false, Lettering? Lettering = null, bool Ticked = false, bool Written = false)
 {
     public Lettering Set => Lettering ?? Drawing.Lettering.Body;
 }
@@ -11,15 +11,17 @@ internal static class Table
 {
     private const double Gap = 10;
     private const double Padding = 2.5;
+    private const double WriteAbove = 5;
 
-    public static void Draw(Sheet sheet, IReadOnlyList<Column> columns, IReadOnlyList<IReadOnlyList<string>> rows, bool lastStrong = false)
+    /// <param name="leastRow">Height of a row in points, or more where its text needs it.</param>
+    public static void Draw(Sheet sheet, IReadOnlyList<Column> columns, IReadOnlyList<IReadOnlyList<string>> rows, bool lastStrong = false, double leastRow = 0)
     {
         var widths = Widths(sheet, columns);
         if (rows.Count == 0)
             return;
         var heads = columns.Select((column, i) => sheet.Canvas.Wrap(column.Head, Lettering.Label, widths[i])).ToList();
         var headHeight = heads.Max(lines => lines.Count) * Lettering.Label.LineHeight + 3;
-        var set = rows.SelectMany((row, i) => Row.Set(sheet, columns, widths, row, lastStrong && i == rows.Count - 1, sheet.PageHeight - headHeight - 8)).ToList();
+        var set = rows.SelectMany((row, i) => Row.Set(sheet, columns, widths, row, lastStrong && i == rows.Count - 1, sheet.PageHeight - headHeight - 8, leastRow)).ToList();
         sheet.Need(headHeight + set[0].Height);
         Head(sheet, columns, widths, heads, headHeight);
         foreach (var row in set)
@@ -69,9 +71,9 @@ internal static class Table
     }
 
     /// <summary>A row set in lines; one too tall for any page is set as several.</summary>
-    private sealed record Row(IReadOnlyList<IReadOnlyList<string>> Cells, bool Strong, double Height, bool First, bool Last)
+    private sealed record Row(IReadOnlyList<IReadOnlyList<string>> Cells, bool Strong, double Height, double Above, bool First, bool Last)
     {
-        public static IEnumerable<Row> Set(Sheet sheet, IReadOnlyList<Column> columns, double[] widths, IReadOnlyList<string> texts, bool strong, double tallest)
+        public static IEnumerable<Row> Set(Sheet sheet, IReadOnlyList<Column> columns, double[] widths, IReadOnlyList<string> texts, bool strong, double tallest, double least)
         {
             var line = columns.Max(column => column.Set.LineHeight);
             var most = (int)((tallest - 2 * Padding) / line);
@@ -82,7 +84,8 @@ internal static class Table
             {
                 var part = cells.Select(IReadOnlyList<string> (cell) => [.. cell.Skip(start).Take(most)]).ToList();
                 var height = part.Select((cell, i) => Math.Max(1, cell.Count) * columns[i].Set.LineHeight).Max() + 2 * Padding;
-                yield return new Row(part, strong, height, start == 0, start + most >= count);
+                var above = Math.Max(0, least - height);
+                yield return new Row(part, strong, height + above, above, start == 0, start + most >= count);
             }
         }
 
@@ -90,17 +93,19 @@ internal static class Table
         {
             // Cells of different sizes stand on one baseline.
             var ascent = columns.Max(column => column.Set.Ascent);
-            var top = sheet.Y + Padding;
+            var top = sheet.Y + Above + Padding;
             ForEach(sheet, widths, (i, x) =>
             {
                 var lettering = Of(columns[i], Strong);
                 if (columns[i].Ticked && First)
                     sheet.TickBox(x, top + ascent, columns.MaxBy(column => column.Set.Size)!.Set);
+                else if (columns[i].Written && Last)
+                    sheet.Canvas.Line(x, sheet.Y + Height - WriteAbove, x + widths[i], sheet.Y + Height - WriteAbove, 0.9);
                 else
                     Cell(sheet, columns[i], Cells[i], lettering, x, widths[i], top + ascent - lettering.Ascent);
             });
             sheet.Y += Height;
-            if (Last)
+            if (Last && !columns.All(column => column.Written))
                 sheet.Canvas.Line(sheet.Left, sheet.Y, sheet.Right, sheet.Y, 0.5, 0.6);
         }
 

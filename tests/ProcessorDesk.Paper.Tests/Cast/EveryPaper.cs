@@ -18,6 +18,8 @@ internal static class EveryPaper
         ["claim ticket, extreme"] = (24, () => ClaimTicket.Draw([TicketSamples.ClaimExtreme])),
         ["cut sheet"] = (28, () => CutSheet.Draw([LetterSamples.Cut])),
         ["cut sheet, extreme"] = (28, () => CutSheet.Draw([LetterSamples.CutExtreme])),
+        ["batch sheet"] = (28, () => BatchSheet.Draw([KitchenSamples.Ring, KitchenSamples.Fresh])),
+        ["batch sheet, extreme"] = (28, () => BatchSheet.Draw([KitchenSamples.Extreme])),
         ["invoice"] = (Letter, () => Invoice.Draw([InvoiceSamples.Ordinary])),
         ["credit note"] = (Letter, () => Invoice.Draw([InvoiceSamples.CreditNote])),
         ["invoice, extreme"] = (Letter, () => Invoice.Draw([InvoiceSamples.Extreme])),
