@@ -8,13 +8,18 @@ internal static class TicketFrame
     private const double Margin = 14;
     private const double Strip = 58;
     private const double Tight = 0.3;
-    private const double Left = Margin + Strip + 12;
+
+    /// <summary>Where what stands beside the strip begins, in points.</summary>
+    public const double Left = Margin + Strip + 12;
 
     // 1.25 mm a module: ten dots of a 203 dpi label printer.
     private const double CodeSide = QrCode.ModulesOfTicketCode * 1.25 / 25.4 * 72;
 
-    private static readonly double Width = PageSize.Ticket.Width - Margin - Left;
-    private static readonly double FootTop = PageSize.Ticket.Height - Margin - CodeSide + 6;
+    /// <summary>Width of what stands beside the strip, in points.</summary>
+    public static double Width { get; } = PageSize.Ticket.Width - Margin - Left;
+
+    /// <summary>Where the code at the foot begins; what is above ends here.</summary>
+    public static double FootTop { get; } = PageSize.Ticket.Height - Margin - CodeSide + 6;
 
     public static byte[] Draw<T>(string title, IReadOnlyList<T> tickets, Action<Canvas, T> draw)
     {
@@ -31,17 +36,34 @@ internal static class TicketFrame
         return canvas.Save();
     }
 
+    /// <summary>The words that must stand on custom-exempt meat, up the left side.</summary>
+    public static void NotForSale(Canvas canvas)
+    {
+        var height = canvas.Size.Height - 2 * Margin;
+        var lettering = canvas.Fit(Marks.NotForSale, height, 1, new Lettering(60, Bold: true), Lettering.OfCapHeight(Marks.LeastCapHeight).Size);
+        var length = canvas.Measure(Marks.NotForSale, lettering);
+        var baseline = Margin + (Strip + lettering.CapHeight) / 2;
+        canvas.TextUpwards(Marks.NotForSale, lettering, baseline, canvas.Size.Height - Margin - (height - length) / 2);
+        canvas.Line(Margin + Strip, Margin, Margin + Strip, canvas.Size.Height - Margin, 2);
+    }
+
     /// <summary>Everything beside the strip.</summary>
     public static void Fill(Canvas canvas, string shopName, IReadOnlyList<HoldNotice> holds, IReadOnlyList<TicketBlock> blocks)
     {
-        canvas.Text(canvas.Shorten(shopName, Lettering.Label, Width), Lettering.Label, Left, Margin + Lettering.Label.Ascent);
-        var top = Margin + Lettering.Label.LineHeight + 3;
+        var top = Shop(canvas, shopName);
         var given = blocks.Where(block => block.Value.Length > 0).ToList();
         var (holdHeight, scale) = Plan(canvas, holds, given, top);
         Holds(canvas, holds, top, holdHeight);
         top += Holds(canvas, holds, top, holdHeight, draw: false);
         foreach (var block in given)
             top += Block(canvas, block, scale, top);
+    }
+
+    /// <summary>The shop's name; returns where the rest begins.</summary>
+    public static double Shop(Canvas canvas, string shopName)
+    {
+        canvas.Text(canvas.Shorten(shopName, Lettering.Label, Width), Lettering.Label, Left, Margin + Lettering.Label.Ascent);
+        return Margin + Lettering.Label.LineHeight + 3;
     }
 
     /// <summary>The code, in a symbol and in text, the job number and a day.</summary>
@@ -133,15 +155,5 @@ internal static class TicketFrame
         }
 
         return y - top;
-    }
-
-    private static void NotForSale(Canvas canvas)
-    {
-        var height = canvas.Size.Height - 2 * Margin;
-        var lettering = canvas.Fit(Marks.NotForSale, height, 1, new Lettering(60, Bold: true), Lettering.OfCapHeight(Marks.LeastCapHeight).Size);
-        var length = canvas.Measure(Marks.NotForSale, lettering);
-        var baseline = Margin + (Strip + lettering.CapHeight) / 2;
-        canvas.TextUpwards(Marks.NotForSale, lettering, baseline, canvas.Size.Height - Margin - (height - length) / 2);
-        canvas.Line(Margin + Strip, Margin, Margin + Strip, canvas.Size.Height - Margin, 2);
     }
 }
