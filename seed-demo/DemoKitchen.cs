@@ -8,12 +8,12 @@ namespace ProcessorDesk.SeedDemo;
 /// <summary>The kitchen's acts on a batch, each played through the verbs the pages use.</summary>
 internal sealed class DemoKitchen(RecordsContext records)
 {
-    /// <summary>Draws what each load wants from its owners' lugs, in the order the lugs were filled; a lug that is drawn dry is emptied.</summary>
-    public Outcome DrawAll(int batchId, Act act)
+    /// <summary>Draws what a load wants from its owners' lugs, in the order the lugs were filled; a lug that is drawn dry is emptied.</summary>
+    public Outcome Draw(int batchId, int loadNumber, Act act)
     {
         var division = records.Shop.AsNoTracking().Single().BenchDivision;
-        var parts = records.LoadParts.AsNoTracking().Where(part => records.Loads.Any(load => load.Id == part.LoadId && load.BatchId == batchId))
-            .OrderBy(part => part.LoadId).ThenBy(part => part.EntryId)
+        var parts = records.LoadParts.AsNoTracking().Where(part => records.Loads.Any(load => load.Id == part.LoadId && load.BatchId == batchId && load.Number == loadNumber))
+            .OrderBy(part => part.EntryId)
             .Select(part => new { part.LoadId, part.Lean, part.Entry.JobId })
             .ToList();
         foreach (var part in parts)
@@ -29,30 +29,22 @@ internal sealed class DemoKitchen(RecordsContext records)
                 if (!outcome.IsDone)
                     return outcome;
                 wanted -= drawn;
-                records.SaveChanges();
             }
         }
 
         return Outcome.Done(batchId);
     }
 
-    /// <summary>Mixes every load with what the formula asks for on the meat as drawn.</summary>
-    public Outcome MixAll(int batchId, Act act)
+    /// <summary>Mixes a load with what the formula asks for on the meat as drawn.</summary>
+    public Outcome Mix(int batchId, int loadNumber, Act act)
     {
         var small = records.Shop.AsNoTracking().Single().CureDivision;
         var formula = records.FormulaVersions.AsNoTracking().Include(one => one.Product).Include(one => one.Ingredients)
             .Single(one => records.Batches.Any(batch => batch.Id == batchId && batch.FormulaVersionId == one.Id));
-        foreach (var load in records.Loads.AsNoTracking().Include(one => one.Draws).Where(one => one.BatchId == batchId).OrderBy(one => one.Number).ToList())
-        {
-            var scaled = FormulaScaling.Scale(formula.ToTrade(), load.Drawn + load.AddedFat, small);
-            var weighed = formula.Ingredients.OrderBy(line => line.Position).Zip(scaled.Lines)
-                .ToDictionary(one => one.First.Position, one => (one.Second.Amount, WeightUnit.Gram));
-            var outcome = records.MixLoad(new MixOrder(load.Id, load.AddedFat, weighed), isManager: false, act);
-            if (!outcome.IsDone)
-                return outcome;
-            records.SaveChanges();
-        }
-
-        return Outcome.Done(batchId);
+        var load = records.Loads.AsNoTracking().Include(one => one.Draws).Single(one => one.BatchId == batchId && one.Number == loadNumber);
+        var scaled = FormulaScaling.Scale(formula.ToTrade(), load.Drawn + load.AddedFat, small);
+        var weighed = formula.Ingredients.OrderBy(line => line.Position).Zip(scaled.Lines)
+            .ToDictionary(one => one.First.Position, one => (one.Second.Amount, WeightUnit.Gram));
+        return records.MixLoad(new MixOrder(load.Id, load.AddedFat, weighed), isManager: false, act);
     }
 }

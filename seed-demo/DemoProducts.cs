@@ -15,19 +15,21 @@ internal static class DemoProducts
 
     public static void Make(RecordsContext records, DateTime at)
     {
-        Add(records, at, Ring, ProcessKind.Smoked, 70m, "Pork trim", isPork: true, (8m, 10m, 12m), run: 10m,
+        Add(records, at, Ring, ProcessKind.Smoked, 70m, "Pork trim", isPork: true, (8m, 10m, 12m), run: 10m, restMinutes: 240,
             [("Salt", 1.60m, null), ("Black pepper", 0.35m, null), ("Sugar", 0.30m, null), ("Garlic", 0.10m, null), ("Ice water", 1.40m, null)]);
-        Add(records, at, Summer, ProcessKind.Cooked, 80m, "Pork trim", isPork: true, (10m, 15m, 20m), run: 10m,
+        Add(records, at, Summer, ProcessKind.Cooked, 80m, "Pork trim", isPork: true, (10m, 15m, 20m), run: 10m, restMinutes: 1080,
             [("Salt", 1.75m, null), ("Black pepper", 0.40m, null), ("Sugar", 0.35m, null), ("Mustard seed", 0.25m, "mustard"), ("Ice water", 0.50m, null)]);
-        Add(records, at, Hot, ProcessKind.Fresh, 75m, "Pork trim", isPork: true, (0m, 0m, 0m), run: 5m,
+        Add(records, at, Hot, ProcessKind.Fresh, 75m, "Pork trim", isPork: true, (0m, 0m, 0m), run: 5m, restMinutes: 0,
             [("Salt", 1.40m, null), ("Red pepper", 0.35m, null), ("Sage", 0.25m, null)]);
-        Add(records, at, Breakfast, ProcessKind.Fresh, 70m, "Pork trim", isPork: true, (0m, 1m, 2m), run: 5m,
+        Add(records, at, Breakfast, ProcessKind.Fresh, 70m, "Pork trim", isPork: true, (0m, 1m, 2m), run: 5m, restMinutes: 0,
             [("Salt", 1.50m, null), ("Sage", 0.30m, null), ("Non-fat dry milk", 1.20m, "milk")]);
-        Add(records, at, BeefFat, ProcessKind.Fresh, 90m, "Beef suet", isPork: false, (0m, 0m, 0m), run: 0m, []);
+        Add(records, at, BeefFat, ProcessKind.Fresh, 90m, "Beef suet", isPork: false, (0m, 0m, 0m), run: 0m, restMinutes: 0, []);
     }
 
     public static int IdOf(RecordsContext records, string name) =>
         records.Products.Where(product => product.Name == name).Select(product => product.Id).Single();
+
+    public static bool IsHeated(string name) => name is Ring or Summer;
 
     private static void Add(
         RecordsContext records,
@@ -39,6 +41,7 @@ internal static class DemoProducts
         bool isPork,
         (decimal Low, decimal Typical, decimal High) loss,
         decimal run,
+        int restMinutes,
         IEnumerable<(string Name, decimal Percent, string? Allergens)> seasoning)
     {
         var product = new Product(name, kind, cured: kind is ProcessKind.Smoked or ProcessKind.Cooked);
@@ -51,7 +54,7 @@ internal static class DemoProducts
         var refusal = product.Reformulate(new FormulaVersion(
             at, Proportion.FromPercent(lean), fat, isPork,
             (Proportion.FromPercent(loss.Low), Proportion.FromPercent(loss.Typical), Proportion.FromPercent(loss.High)),
-            Weight.FromPounds(run), Weight.Zero, lines));
+            Weight.FromPounds(run), Weight.Zero, lines, restMinutes));
         if (refusal is not null)
             throw new InvalidOperationException(refusal.Text);
         records.Products.Add(product);

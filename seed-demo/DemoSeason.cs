@@ -3,12 +3,14 @@ using ProcessorDesk.Trade;
 
 namespace ProcessorDesk.SeedDemo;
 
-/// <summary>Fills an empty file with a made-up shop in mid-season, through the same verbs the pages use, ending today.</summary>
+/// <summary>Fills an empty file with a made-up shop in mid-season, through the same verbs the pages use, ending on the day it is filled.</summary>
 public static class DemoSeason
 {
     private const string Zone = "America/Chicago";
-    private const int Begins = 45;
-    private const int Lugs = 24;
+    /// <summary>Days before the last one; the price list of this season comes in force some days later.</summary>
+    private const int Begins = 82;
+    private const int NewPrices = 70;
+    private const int Lugs = 48;
 
     /// <summary>Does nothing where the file holds a shop already.</summary>
     public static void Fill(RecordsContext records, WriteGate gate, TimeProvider clock)
@@ -17,8 +19,12 @@ public static class DemoSeason
             return;
         var season = new Season(records, gate, clock.GetUtcNow(), TimeZoneInfo.FindSystemTimeZoneById(Zone));
         SetUp(season, gate);
-        DemoDeer.Tell(season);
-        DemoStock.Tell(season);
+        LongGone.Tell(season);
+        JustGone.Tell(season);
+        InTheFreezer.Tell(season);
+        InTheKitchen.Tell(season);
+        AtTheGrind.Tell(season);
+        InTheCooler.Tell(season);
         season.Play();
     }
 
@@ -39,7 +45,7 @@ public static class DemoSeason
             records.Lugs.AddRange(Enumerable.Range(1, Lugs).Select(number =>
                 new Lug(number, Weight.FromPounds(number % 3 == 0 ? 2.86m : 3.10m), act.Now)));
             records.SaveChanges();
-            DemoPrices.Post(records, season.Day(400), season.Day(Begins));
+            DemoPrices.Post(records, season.Day(Begins), season.Day(NewPrices));
             return Outcome.Done();
         });
     }

@@ -3,36 +3,45 @@ using ProcessorDesk.Records;
 namespace ProcessorDesk.SeedDemo;
 
 /// <summary>The acts of a season, put down in any order and played by their time, each through the verbs' one place.</summary>
-internal sealed class Season(RecordsContext records, WriteGate gate, DateTimeOffset now, TimeZoneInfo zone)
+internal sealed class Season
 {
-    /// <summary>By this hour all that happens on the season's last day has happened.</summary>
-    private static readonly TimeOnly s_lastToday = new(10, 0);
+    /// <summary>By this hour what a story tells of its last day by the clock has happened; before it, the season ends on the day before.</summary>
+    private static readonly TimeOnly s_morningDone = new(9, 0);
+
+    private static readonly TimeOnly s_closing = new(16, 55);
 
     private readonly List<(DateTimeOffset At, Action Play)> _acts = [];
     private readonly DemoClock _clock = new();
+    private readonly WriteGate _gate;
+    private readonly TimeZoneInfo _zone;
+    private readonly DateTimeOffset _end;
 
-    public RecordsContext Records => records;
-
-    /// <summary>Today on the shop's calendar, the day the season ends.</summary>
-    public DateOnly Today => DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(now, zone).DateTime);
-
-    /// <summary>
-    /// A moment on the shop's clock some days back. Where the demo is filled before the shop has got that far today, today's
-    /// moments are the day before's: none is in the future, and none outside the shop's hours.
-    /// </summary>
-    public DateTimeOffset At(int daysAgo, int hour, int minute)
+    public Season(RecordsContext records, WriteGate gate, DateTimeOffset now, TimeZoneInfo zone)
     {
-        var today = daysAgo == 0 && now < OnClock(Today, s_lastToday) ? Today.AddDays(-1) : Today;
-        return OnClock(today.AddDays(-daysAgo), new TimeOnly(hour, minute));
+        (Records, _gate, _zone) = (records, gate, zone);
+        var local = TimeZoneInfo.ConvertTime(now, zone);
+        var today = DateOnly.FromDateTime(local.DateTime);
+        LastDay = TimeOnly.FromDateTime(local.DateTime) < s_morningDone ? today.AddDays(-1) : today;
+        var closing = OnClock(LastDay, s_closing);
+        _end = now < closing ? now : closing;
     }
 
-    public DateOnly Day(int daysAgo) => Today.AddDays(-daysAgo);
+    public RecordsContext Records { get; }
 
-    private DateTimeOffset OnClock(DateOnly day, TimeOnly time)
-    {
-        var local = day.ToDateTime(time);
-        return new DateTimeOffset(local, zone.GetUtcOffset(local)).ToUniversalTime();
-    }
+    /// <summary>The day the season ends on the shop's calendar: the day it is filled, or the day before while that one is young.</summary>
+    public DateOnly LastDay { get; }
+
+    /// <summary>A moment on the shop's clock some days before the last one. On the last day itself before nine, so that it lies in the past.</summary>
+    public DateTimeOffset At(int daysAgo, int hour, int minute) => OnClock(Day(daysAgo), new TimeOnly(hour, minute));
+
+    /// <summary>A moment of the last hour before the season ends, within the shop's hours.</summary>
+    /// <param name="minutes">At most 60.</param>
+    public DateTimeOffset JustNow(int minutes) => _end.AddMinutes(-minutes);
+
+    public DateOnly Day(int daysAgo) => LastDay.AddDays(-daysAgo);
+
+    /// <summary>The shop's day of a moment.</summary>
+    public DateOnly DayOf(DateTimeOffset at) => DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(at, _zone).DateTime);
 
     /// <summary>Puts an act down; it must be done when its time comes.</summary>
     public void Do(DateTimeOffset at, string verb, Func<Hand> hand, Func<Act, Outcome> work) =>
@@ -48,9 +57,15 @@ internal sealed class Season(RecordsContext records, WriteGate gate, DateTimeOff
     public Outcome Run(DateTimeOffset at, string verb, Hand hand, Func<Act, Outcome> work)
     {
         _clock.Shows = at;
-        var outcome = new Verbs(records, gate, _clock).Run(verb, hand, null, work);
+        var outcome = new Verbs(Records, _gate, _clock).Run(verb, hand, null, work);
         return outcome.IsDone
             ? outcome
-            : throw new InvalidOperationException($"The demo could not {verb}: {string.Join(' ', outcome.Findings.Select(finding => finding.Text))}");
+            : throw new InvalidOperationException($"The demo could not {verb}, {at:u}: {string.Join(' ', outcome.Findings.Select(finding => finding.Text))}");
+    }
+
+    private DateTimeOffset OnClock(DateOnly day, TimeOnly time)
+    {
+        var local = day.ToDateTime(time);
+        return new DateTimeOffset(local, _zone.GetUtcOffset(local)).ToUniversalTime();
     }
 }

@@ -1,0 +1,75 @@
+using Microsoft.EntityFrameworkCore;
+using ProcessorDesk.Records;
+using ProcessorDesk.Trade;
+
+namespace ProcessorDesk.SeedDemo;
+
+/// <summary>From the kitchen's release to the truck.</summary>
+internal sealed partial class DemoJob
+{
+    /// <summary>What is packed at the table, as a box's contents are named in a story.</summary>
+    public const string CutsName = "Cuts";
+
+    private static readonly Weight s_boxTare = Weight.FromPounds(0.8m);
+    private static readonly Weight s_fullBox = Weight.FromPounds(30m);
+
+    /// <summary>Every product in a batch of its own, begun on one day; what is smoked or cooked is released two days later.</summary>
+    public DemoJob Made(int daysAgo, params string[] products)
+    {
+        foreach (var product in products)
+            new DemoBatch(season, product, this).Make(daysAgo);
+        return this;
+    }
+
+    /// <summary>Boxes of some things of the job, none heavier than a hand carries.</summary>
+    public DemoJob Box(int daysAgo, int hour, int minute, string place, params string[] names) => Do(daysAgo, hour, minute, "pack a box", "FA", "Freezer", act =>
+    {
+        foreach (var (allotment, weight) in Made().Where(one => names.Contains(one.Name)).Select(one => (one.Allotment, one.Weight)))
+        {
+            var boxes = (int)(s_bench.CountOf(weight) / s_bench.CountOf(s_fullBox)) + 1;
+            foreach (var part in s_bench.Split(weight, [.. Enumerable.Repeat(1L, boxes)]))
+            {
+                var packs = Math.Max(1, (int)part.Pounds);
+                if (Records.PackBox(new BoxOrder(_jobId, [(allotment, packs)], part + s_boxTare, s_boxTare, place), act) is { IsDone: false } refused)
+                    return refused;
+            }
+        }
+
+        return Outcome.Done(_jobId);
+    });
+
+    /// <summary>Everything in boxes, and the word that this is all.</summary>
+    public DemoJob BoxAll(int daysAgo, int hour, int minute, string place, params string[] names) => Box(daysAgo, hour, minute, place, names)
+        .Do(daysAgo, hour, minute + 10, "finish boxing", "FA", "Freezer", act => Records.FinishBoxing(_jobId, act));
+
+    public DemoJob Invoice(int daysAgo, int hour, int minute) =>
+        Do(daysAgo, hour, minute, "issue an invoice", "DM", "Pickup", act => Records.IssueInvoice(_jobId, season.Day(daysAgo), new Dictionary<int, int>(), act));
+
+    public DemoJob Credit(int daysAgo, int hour, int minute) => Do(daysAgo, hour, minute, "credit an invoice", "NH", "Pickup", act =>
+        Records.CreditInvoice(Records.Invoices.Standing().Where(one => one.JobId == _jobId).Select(one => one.Id).Single(), act));
+
+    /// <summary>Pays what is owed.</summary>
+    public DemoJob Pay(int daysAgo, int hour, int minute, PaymentMethod method = PaymentMethod.Card) => Do(daysAgo, hour, minute, "take a payment", "IP", "Pickup", act =>
+        Records.TakePayment(_jobId, Records.BalanceOf(_jobId), method, null, act));
+
+    /// <summary>Everything of the job that is here, or only its boxes.</summary>
+    public DemoJob HandOver(int daysAgo, int hour, int minute, bool parts = true) => Do(daysAgo, hour, minute, "hand over", "IP", "Pickup", act => Records.HandOver(
+        new HandOverOrder(
+            _jobId,
+            [.. Records.Boxes.Here().Where(box => box.JobId == _jobId).Select(box => box.Id)],
+            [.. Records.Parts.Where(part => parts && part.GivenAt == null && part.Animal.Shares.Any(share => share.JobId == _jobId)).Select(part => part.Id)],
+            owner.Name,
+            Owing: false),
+        act));
+
+    public DemoJob PayAndHandOver(int daysAgo, int hour, int minute, bool parts = true) => Pay(daysAgo, hour, minute).HandOver(daysAgo, hour, minute + 2, parts);
+
+    public DemoJob GivePart(int daysAgo, int hour, int minute, PartKind kind, string to) => Do(daysAgo, hour, minute, "give a part back", "IP", "Pickup", act =>
+        Records.GivePart(Records.Parts.Where(part => part.Kind == kind && part.Animal.Shares.Any(share => share.JobId == _jobId)).Select(part => part.Id).Single(), to, act));
+
+    private IEnumerable<(string Name, int? Allotment, Weight Weight)> Made() =>
+    [
+        .. Records.MadeOf(_jobId).Where(product => product.Finished is not null).Select(product => (product.Name, (int?)product.AllotmentId, product.Finished!.Value)),
+        (CutsName, null, Records.WeightsOf(_jobId, s_bench).Cuts),
+    ];
+}
