@@ -4,8 +4,39 @@ using ProcessorDesk.Trade;
 namespace ProcessorDesk.Records;
 
 /// <summary>What was weighed for a job and is not struck. Sums are made in divisions, as an owner adds up the printed figures.</summary>
+/// <param name="Boxes">Net, of the boxes that were not unpacked, here or handed over.</param>
 public sealed record JobWeights(
-    IReadOnlyList<AnimalWeights> Animals, Weight Lean, Weight Cuts, Weight Fat, Weight Bone, Weight Discard);
+    IReadOnlyList<AnimalWeights> Animals, Weight Lean, Weight Cuts, Weight Fat, Weight Bone, Weight Discard, Weight Boxes)
+{
+    /// <param name="weighed">Of the job and of its animals, the oldest first.</param>
+    public static JobWeights Of(IEnumerable<SharedAnimal> animals, IEnumerable<WeighedNet> weighed, ScaleDivision division)
+    {
+        var all = weighed.ToList();
+        var ofJob = all.Where(one => one.JobId is not null).ToLookup(one => one.Kind, one => one.Net);
+        var ofAnimal = all.Where(one => one.JobId is null).ToLookup(one => (one.AnimalId, one.Kind), one => one.Net);
+        Weight? Last(int animalId, WeighInKind kind) => ofAnimal[(animalId, kind)].Select(net => (Weight?)net).LastOrDefault();
+        return new JobWeights(
+            [
+                .. animals.Select(animal => new AnimalWeights(
+                    animal.AnimalId, animal.Species, animal.Tag, animal.ArrivalState, animal.ArrivedAt, animal.Fraction,
+                    Last(animal.AnimalId, WeighInKind.Arrival),
+                    Last(animal.AnimalId, WeighInKind.HotHanging),
+                    Last(animal.AnimalId, WeighInKind.ChilledHanging)))
+            ],
+            division.Sum(ofJob[WeighInKind.LeanTrim]),
+            division.Sum(ofJob[WeighInKind.CutPack]),
+            division.Sum(ofJob[WeighInKind.FatTrim]),
+            division.Sum(ofJob[WeighInKind.Bone]),
+            division.Sum(ofJob[WeighInKind.Discard]),
+            division.Sum(ofJob[WeighInKind.Box]));
+    }
+}
+
+/// <summary>An animal and what of it is a job's.</summary>
+public sealed record SharedAnimal(int AnimalId, Species Species, string? Tag, ArrivalState ArrivalState, DateTime ArrivedAt, Ratio Fraction);
+
+/// <summary>The net of a weigh-in that stands; of the job where it has one, otherwise of the whole animal.</summary>
+public sealed record WeighedNet(WeighInKind Kind, int? AnimalId, int? JobId, Weight Net);
 
 /// <summary>The weights of one whole animal of a job, whatever part of it is the job's. The last standing one of a kind counts.</summary>
 /// <param name="Fraction">What of the animal is the job's.</param>
@@ -48,29 +79,16 @@ public static class JobWeightQueries
                 share.Denominator,
             })
             .ToList();
-        var weighed = records.WeighIns.AsNoTracking().Standing()
-            .Where(weighIn => weighIn.JobId == jobId
-                || weighIn.JobId == null && records.Shares.Any(share => share.JobId == jobId && share.AnimalId == weighIn.AnimalId))
-            .OrderBy(weighIn => weighIn.At).ThenBy(weighIn => weighIn.Id)
-            .Select(weighIn => new Weighed(weighIn.Kind, weighIn.AnimalId, weighIn.JobId, weighIn.Net))
-            .ToList();
-        var ofJob = weighed.Where(one => one.JobId == jobId).ToLookup(one => one.Kind, one => one.Net);
-        var ofAnimal = weighed.Where(one => one.JobId is null).ToLookup(one => (one.AnimalId, one.Kind), one => one.Net);
-        Weight? Last(int animalId, WeighInKind kind) => ofAnimal[(animalId, kind)].Select(net => (Weight?)net).LastOrDefault();
-        return new JobWeights(
-            [
-                .. shares.Select(share => new AnimalWeights(
-                    share.AnimalId, share.Species, share.Tag, share.ArrivalState, share.ArrivedAt, Ratio.Of(share.Numerator, share.Denominator),
-                    Last(share.AnimalId, WeighInKind.Arrival),
-                    Last(share.AnimalId, WeighInKind.HotHanging),
-                    Last(share.AnimalId, WeighInKind.ChilledHanging)))
-            ],
-            division.Sum(ofJob[WeighInKind.LeanTrim]),
-            division.Sum(ofJob[WeighInKind.CutPack]),
-            division.Sum(ofJob[WeighInKind.FatTrim]),
-            division.Sum(ofJob[WeighInKind.Bone]),
-            division.Sum(ofJob[WeighInKind.Discard]));
+        return JobWeights.Of(
+            shares.Select(share => new SharedAnimal(
+                share.AnimalId, share.Species, share.Tag, share.ArrivalState, share.ArrivedAt, Ratio.Of(share.Numerator, share.Denominator))),
+            records.WeighedFor(jobId).Select(weighIn => new WeighedNet(weighIn.Kind, weighIn.AnimalId, weighIn.JobId, weighIn.Net)),
+            division);
     }
 
-    private sealed record Weighed(WeighInKind Kind, int? AnimalId, int? JobId, Weight Net);
+    /// <summary>The standing weigh-ins of a job and of its animals before they were divided, the oldest first.</summary>
+    public static IQueryable<WeighIn> WeighedFor(this RecordsContext records, int jobId) => records.WeighIns.AsNoTracking().Standing()
+        .Where(weighIn => weighIn.JobId == jobId
+            || weighIn.JobId == null && records.Shares.Any(share => share.JobId == jobId && share.AnimalId == weighIn.AnimalId))
+        .OrderBy(weighIn => weighIn.At).ThenBy(weighIn => weighIn.Id);
 }

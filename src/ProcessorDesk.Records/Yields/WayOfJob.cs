@@ -16,11 +16,15 @@ internal sealed class WayOfJob(ScaleDivision division)
         _at = weight;
     }
 
-    /// <summary>A stage that must not be more than what was there; the difference is the named loss.</summary>
-    public void DownTo(string name, Weight weight, string loss)
+    /// <summary>A stage after others: what is less than was there is a loss by name, what is more came in by name, so that every step adds up.</summary>
+    public void Come(string name, Weight weight, string loss, string gain = "More than was weighed before")
     {
-        if (Steps.Count > 0 && _at > weight)
+        if (Steps.Count > 0)
+        {
             Lose(loss, _at - weight);
+            Add(gain, weight - _at);
+        }
+
         Stage(name, weight);
     }
 
@@ -34,7 +38,7 @@ internal sealed class WayOfJob(ScaleDivision division)
 
     public void Add(string name, Weight weight)
     {
-        if (!weight.IsPositive)
+        if (!weight.IsPositive || Steps.Count == 0)
             return;
         Steps.Add(new WayStep(WayKind.Added, name, weight, division.Print(weight)));
         _at += weight;

@@ -11,21 +11,26 @@ public static class YieldAccounts
 {
     private static readonly JsonSerializerOptions s_options = new() { Converters = { new MilligramsJson() } };
 
-    /// <summary>The statement as the job's weights and its agreed split stand; three queries.</summary>
+    /// <summary>The statement as the job's weights, its agreed split and its boxes stand; four queries.</summary>
     public static YieldAccount YieldAccountOf(this RecordsContext records, int jobId, ScaleDivision division)
     {
-        var weights = records.WeightsOf(jobId, division);
-        var allotments = records.GrindAllotments.AsNoTracking()
-            .Where(one => records.AgreedSplits.Any(split => split.Id == one.AgreedSplitId && split.JobId == jobId && split.WithdrawnAt == null))
-            .ToList();
-        var yield = LeanYield.Of(weights, division);
+        var job = records.Jobs.Where(one => one.Id == jobId).Select(one => new { IsCut = one.CuttingDoneAt != null, IsBoxed = one.BoxedAt != null }).Single();
+        return Of(records.WeightsOf(jobId, division), records.ProductsOnTheWay(jobId), job.IsCut, job.IsBoxed, division);
+    }
+
+    /// <param name="products">Of the agreed split; empty before.</param>
+    /// <param name="isCut">Cutting is done: before, nothing can be said of what came out.</param>
+    /// <param name="isBoxed">All of it is in boxes.</param>
+    public static YieldAccount Of(JobWeights weights, IReadOnlyList<WayProduct> products, bool isCut, bool isBoxed, ScaleDivision division)
+    {
+        var yield = isCut ? LeanYield.Of(weights, division) : null;
         return new YieldAccount(
             ["Arrival", "Hanging"],
             [.. weights.Animals.Select(animal => Row(animal, division))],
             weights.Animals.Count > 1 ? Together(weights, division) : null,
             yield?.Forecast is { } forecast ? Range(yield, forecast, division) : null,
-            yield is null ? "No yield is published for the way this came in." : $"{yield.Came} {yield.Standing}",
-            Way(weights, allotments, division));
+            !isCut ? "" : yield is null ? "No yield is published for the way this came in." : $"{yield.Came} {yield.Standing}",
+            Way(weights, products, isCut, isBoxed, division));
     }
 
     public static string Keep(YieldAccount account) => JsonSerializer.Serialize(account, s_options);
@@ -64,21 +69,34 @@ public static class YieldAccounts
         forecast.ExtremeLow,
         forecast.ExtremeHigh);
 
-    private static List<WayStep> Way(JobWeights weights, IReadOnlyList<GrindAllotment> allotments, ScaleDivision division)
+    private static List<WayStep> Way(JobWeights weights, IReadOnlyList<WayProduct> products, bool isCut, bool isBoxed, ScaleDivision division)
     {
         var way = new WayOfJob(division);
         if (Sum(weights, animal => animal.Arrival, division) is { } arrival)
             way.Stage("As it came in", arrival);
         if (Sum(weights, animal => animal.Hanging, division) is { } hanging)
-            way.DownTo("Hanging", hanging, "Hide, head, feet");
+            way.Come("Hanging", hanging, "Hide, head, feet");
+        if (!isCut)
+            return way.Steps;
         way.Lose("Bone", weights.Bone);
         way.Lose("Fat trimmed off", weights.Fat);
         way.Lose("Thrown out", weights.Discard);
-        way.DownTo("Boneless meat", division.Sum([weights.Lean, weights.Cuts]), "Not weighed apart");
-        way.Add("Pork or fat added", division.Sum(allotments.Select(one => one.AddedFat)));
-        way.Add("Spices, cure, water", division.Sum(allotments.Select(one => one.Green - one.MeatBlock)));
-        way.DownTo("Made, about", division.Sum([.. allotments.Select(one => one.Finished), weights.Cuts]), "Cooking and drying");
+        way.Come("Boneless meat", division.Sum([weights.Lean, weights.Cuts]), "Not weighed apart");
+        if (products.Any(one => one.Green.IsPositive))
+            Make(way, weights.Cuts, products, division);
+        if (isBoxed)
+            way.Come("In boxes", weights.Boxes, "Lost in packing", "Wrapping");
         return way.Steps;
+    }
+
+    private static void Make(WayOfJob way, Weight cuts, IReadOnlyList<WayProduct> products, ScaleDivision division)
+    {
+        way.Add("Pork or fat added", division.Sum(products.Select(one => one.AddedFat)));
+        way.Add("Spices, cure, water", division.Sum(products.Select(one => one.Green - one.MeatBlock)));
+        way.Lose("Thrown out in the kitchen", division.Sum(products.Where(one => one.IsThrownOut).Select(one => one.Green)));
+        var kept = products.Where(one => !one.IsThrownOut).ToList();
+        var isMade = kept.All(one => one.Finished is not null || one.Green.IsZero);
+        way.Come(isMade ? "Made" : "Made, about", division.Sum([.. kept.Select(one => one.Finished ?? one.Expected), cuts]), "Cooking and drying");
     }
 
     private sealed class MilligramsJson : JsonConverter<Weight>
