@@ -11,6 +11,7 @@ if (!app.PrepareShop())
     return 1;
 app.UseShell();
 app.MapGet("/healthz", Health.Answer).AllowAnonymous();
+app.MapGet(AddressTrial.Path + "{question}", (string question, AddressTrial trial) => trial.Answer(question)).AllowAnonymous();
 app.AnnounceWhenStarted();
 app.Run();
 return 0;

@@ -73,6 +73,9 @@ public sealed class ShopSettings : IVersioned
     /// <summary>When the public address was tried and led here; null where it was not, and then no owner's link is given out.</summary>
     public DateTime? PublicAddressTestedAt { get; private set; }
 
+    /// <summary>The public address while links may be given out under it: once it was tried; null before.</summary>
+    public string? OpenAddress => PublicAddressTestedAt is null ? null : PublicAddress;
+
     public int Version { get; private set; }
 
     public void Describe(string name, string? address, string? phone, string timeZone, string? terms, int promiseDays)

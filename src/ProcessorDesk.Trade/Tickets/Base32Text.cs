@@ -34,6 +34,25 @@ public static class Base32Text
     /// <summary>"16JD" for 1234: the number, then its check symbol.</summary>
     public static string EncodeWithCheck(long number) => Encode(number) + Symbols[CheckValue(number)];
 
+    /// <summary>Eight digits for every five bytes, the highest bits first; zeros in front stay.</summary>
+    /// <exception cref="ArgumentException">The bytes do not come in fives.</exception>
+    public static string EncodeBytes(ReadOnlySpan<byte> bytes)
+    {
+        if (bytes.Length % 5 != 0)
+            throw new ArgumentException("Five bytes make eight digits; there are some left over.", nameof(bytes));
+        var text = "";
+        for (var start = 0; start < bytes.Length; start += 5)
+        {
+            var number = 0L;
+            foreach (var one in bytes.Slice(start, 5))
+                number = number << 8 | one;
+            for (var bits = 35; bits >= 0; bits -= 5)
+                text += Symbols[(int)(number >> bits & Base - 1)];
+        }
+
+        return text;
+    }
+
     /// <summary>The number of a text whose last symbol is the right check for it.</summary>
     public static bool TryDecodeWithCheck([NotNullWhen(true)] string? text, out long number)
     {
@@ -53,7 +72,7 @@ public static class Base32Text
     }
 
     /// <summary>The symbols alone, as they are printed; null where there is nothing.</summary>
-    internal static string? Canonical(string? text) =>
+    public static string? Canonical(string? text) =>
         text is null
             ? null
             : string.Concat(text.Where(sign => sign != '-' && !char.IsWhiteSpace(sign)).Select(sign => char.ToUpperInvariant(sign) switch

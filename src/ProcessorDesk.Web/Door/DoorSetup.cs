@@ -11,6 +11,7 @@ internal static class DoorSetup
     public static void AddDoor(this IServiceCollection services)
     {
         services.AddSingleton<PinTries>();
+        services.AddSingleton<OwnerLinks>();
         services.AddAuthentication(CookieAuthenticationDefaults.AuthenticationScheme).AddCookie(options =>
         {
             options.Cookie.Name = "desk";

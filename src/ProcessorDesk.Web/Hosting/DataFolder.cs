@@ -23,6 +23,9 @@ internal sealed class DataFolder
     /// <summary>Keys that protect forms, sign-ins and owner links; part of a backup.</summary>
     public string Keys => System.IO.Path.Combine(Path, "keys");
 
+    /// <summary>The key that owners' links are derived from.</summary>
+    public string OwnerKey => System.IO.Path.Combine(Keys, "owner-links.key");
+
     private static string PerUser(bool demo) => System.IO.Path.Combine(
         Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.Create),
         demo ? "ProcessorDesk-demo" : "ProcessorDesk");

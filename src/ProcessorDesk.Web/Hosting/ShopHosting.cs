@@ -19,6 +19,8 @@ internal static class ShopHosting
         builder.Services.AddSingleton(folder);
         builder.Services.TryAddSingleton(TimeProvider.System);
         builder.Services.AddDataProtection().PersistKeysToFileSystem(new DirectoryInfo(folder.Keys)).SetApplicationName("ProcessorDesk");
+        builder.Services.AddSingleton(new OwnerKey(folder.OwnerKey));
+        builder.Services.AddSingleton<AddressTrial>();
         builder.Services.AddSingleton<WriteGate>();
         builder.Services.AddDbContext<RecordsContext>(options => options.UseRecordsFile(folder.Database));
         builder.Services.AddScoped<Verbs>();
@@ -49,6 +51,7 @@ internal static class ShopHosting
         else
             StartingShop.Lay(records, scope.ServiceProvider.GetRequiredService<Verbs>(), "Our shop", TimeZoneInfo.Local.Id, isDemo: false);
         app.Services.GetRequiredService<FirstManagerCode>().Prepare(records);
+        app.Services.GetRequiredService<OwnerKey>().Prepare();
         return true;
     }
 }

@@ -1,3 +1,5 @@
+using ProcessorDesk.Web.Door;
+
 namespace ProcessorDesk.Web.Safety;
 
 /// <summary>What every answer tells the browser it may do: scripts, styles and pictures of our own only, nothing written inline.</summary>
@@ -12,13 +14,25 @@ internal static class ResponseHeaders
 
     public static IApplicationBuilder UseResponseHeaders(this IApplicationBuilder app) => app.Use((context, next) =>
     {
+        // Seen before the answer may be put together from another of our pages.
+        var ofOwner = context.Request.Path.StartsWithSegments(OwnerLinks.Folder);
         context.Response.OnStarting(() =>
         {
             Set(context.Response);
+            if (ofOwner)
+                KeepToTheOwner(context.Response);
             return Task.CompletedTask;
         });
         return next(context);
     });
+
+    /// <summary>The address of an owner's page is its key: no other site is told it, no search engine or cache keeps it.</summary>
+    private static void KeepToTheOwner(HttpResponse response)
+    {
+        response.Headers["Referrer-Policy"] = "no-referrer";
+        response.Headers["X-Robots-Tag"] = "noindex, nofollow, noarchive";
+        response.Headers.CacheControl = "no-store";
+    }
 
     private static void Set(HttpResponse response)
     {

@@ -39,6 +39,23 @@ public sealed class Base32TextTests
         Assert.Equal(1234, number);
     }
 
+    /// <summary>The same five bits to a digit as in RFC 4648, whose test vectors in its own alphabet are these (section 10).</summary>
+    [Theory]
+    [InlineData("", "")]
+    [InlineData("fooba", "MZXW6YTB")]
+    [InlineData("\0\0\0\0\0", "AAAAAAAA")]
+    [InlineData("foobafooba", "MZXW6YTBMZXW6YTB")]
+    public void Bytes_are_encoded_five_bits_at_a_time(string bytes, string inTheOtherAlphabet)
+    {
+        var expected = inTheOtherAlphabet.Select(letter =>
+            "0123456789ABCDEFGHJKMNPQRSTVWXYZ"["ABCDEFGHIJKLMNOPQRSTUVWXYZ234567".IndexOf(letter, StringComparison.Ordinal)]);
+
+        Assert.Equal(string.Concat(expected), Base32Text.EncodeBytes(System.Text.Encoding.ASCII.GetBytes(bytes)));
+    }
+
+    [Fact]
+    public void Bytes_that_do_not_come_in_fives_are_not_encoded() => Assert.Throws<ArgumentException>(() => Base32Text.EncodeBytes(new byte[16]));
+
     [Fact]
     public void Every_check_value_has_its_own_symbol()
     {

@@ -35,6 +35,12 @@ public sealed class ShopInput
 
     public string CureDivision { get; set; } = "";
 
+    public string MixerCapacity { get; set; } = "";
+
+    public string UnclaimedAfterDays { get; set; } = "";
+
+    public string PublicAddress { get; set; } = "";
+
     public static ShopInput Of(ShopSettings shop) => new()
     {
         Name = shop.Name,
@@ -50,6 +56,9 @@ public sealed class ShopInput
         RailDivision = shop.RailDivision.ToString(),
         BenchDivision = shop.BenchDivision.ToString(),
         CureDivision = shop.CureDivision.ToString(),
+        MixerCapacity = shop.BenchDivision.Print(shop.MixerCapacity),
+        UnclaimedAfterDays = shop.UnclaimedAfterDays.ToString(CultureInfo.InvariantCulture),
+        PublicAddress = shop.PublicAddress ?? "",
     };
 
     /// <summary>What writes everything onto the settings; null where something can't be read, which is noted on its field.</summary>
@@ -61,6 +70,11 @@ public sealed class ShopInput
         var rail = Division(state, RailDivision, nameof(RailDivision));
         var bench = Division(state, BenchDivision, nameof(BenchDivision));
         var cure = Division(state, CureDivision, nameof(CureDivision));
+        var mixer = state.Read(WeightText.Parse(MixerCapacity, WeightUnit.Pound), "Input.MixerCapacity");
+        var unclaimed = state.Read(CountText.Parse(UnclaimedAfterDays), "Input.UnclaimedAfterDays");
+        var (address, addressProblem) = Office.PublicAddress.Read(PublicAddress);
+        if (addressProblem is not null)
+            state.AddModelError("Input.PublicAddress", addressProblem);
         if (string.IsNullOrWhiteSpace(Name))
             state.AddModelError("Input.Name", "Type the shop's name.");
         if (string.IsNullOrWhiteSpace(TaxWording))
@@ -69,6 +83,10 @@ public sealed class ShopInput
             state.AddModelError("Input.TimeZone", "This zone is not known. Choose one of the list.");
         if (bench is { Unit: not WeightUnit.Pound })
             state.AddModelError("Input.BenchDivision", "The bench scale weighs in pounds, because charges are by the pound. Type it like 0.01 lb.");
+        if (!state.HasProblem("Input.MixerCapacity") && !mixer.IsPositive)
+            state.AddModelError("Input.MixerCapacity", "A mixer holds more than nothing. Type what one filling may weigh, for example 25 lb.");
+        if (!state.HasProblem("Input.UnclaimedAfterDays") && unclaimed < 1)
+            state.AddModelError("Input.UnclaimedAfterDays", "Type one day or more.");
         if (!state.IsValid)
             return null;
         return shop =>
@@ -76,6 +94,9 @@ public sealed class ShopInput
             shop.Describe(Name, Address, Phone, TimeZone.Trim(), Terms, promise);
             shop.SetRules(TagRule, tax, TaxWording, tolerance);
             shop.SetScales(rail!.Value, bench!.Value, cure!.Value);
+            shop.SetMixer(mixer);
+            shop.SetUnclaimedAfter(unclaimed);
+            shop.SetPublicAddress(address);
         };
     }
 
