@@ -86,19 +86,15 @@ internal sealed class Canvas : IDisposable
     /// <summary>Hatches a box with rising lines.</summary>
     public void Hatch(Box box, double step = 5, double thickness = 0.9)
     {
-        var state = Page.Save();
-        Page.IntersectClip(new XRect(box.X, box.Y, box.Width, box.Height));
-        for (var x = box.X - box.Height; x < box.Right; x += step)
-            Line(x, box.Bottom, x + box.Height, box.Y, thickness);
-        Page.Restore(state);
+        foreach (var (x1, y1, x2, y2) in Patterns.Hatch(box, step))
+            Line(x1, y1, x2, y2, thickness);
     }
 
     /// <summary>Dots a box: the pattern of what was added.</summary>
     public void Dots(Box box, double step = 4, double radius = 0.9)
     {
-        for (var y = box.Y + step / 2; y < box.Bottom; y += step)
-            for (var x = box.X + step / 2; x < box.Right; x += step)
-                Circle(x, y, radius);
+        foreach (var (x, y) in Patterns.Dots(box, step))
+            Circle(x, y, radius);
     }
 
     public byte[] Save()

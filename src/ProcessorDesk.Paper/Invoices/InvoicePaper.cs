@@ -105,7 +105,7 @@ internal static class InvoicePaper
         {
             sheet.Need(110);
             sheet.Paragraph(expected.Words, Lettering.Body);
-            YieldPicture.Range(sheet, expected);
+            RangePicture.Draw(sheet, expected);
             sheet.Paragraph(account.Verdict, Lettering.Strong);
             sheet.Paragraph("Source of the range: " + expected.Source, Lettering.Label);
         }
@@ -114,7 +114,10 @@ internal static class InvoicePaper
             sheet.Paragraph(account.Verdict, Lettering.Strong);
         }
 
-        YieldPicture.Way(sheet, account.Way);
+        if (account.Way.Count == 0)
+            return;
+        sheet.Heading("Where the weight went", WayRow.HeightOf(10) * Math.Min(account.Way.Count, 12));
+        WayOnSheet.Draw(sheet, account.Way);
     }
 
     private static IReadOnlyList<string> Cells(YieldRow row) => [row.Animal, .. row.Weights];

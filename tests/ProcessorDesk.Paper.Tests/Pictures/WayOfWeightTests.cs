@@ -2,7 +2,7 @@ using ProcessorDesk.Trade;
 using ProcessorDesk.Trade.Yields;
 using Xunit;
 
-namespace ProcessorDesk.Paper.Tests.Invoices;
+namespace ProcessorDesk.Paper.Tests.Pictures;
 
 public sealed class WayOfWeightTests
 {
