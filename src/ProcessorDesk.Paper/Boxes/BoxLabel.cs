@@ -51,4 +51,7 @@ public sealed record BoxLabel(
 }
 
 /// <summary>One kind of thing in a box: "Ring sausage", "12 packs".</summary>
-public sealed record BoxContent(string What, string Count);
+public sealed record BoxContent(string What, string Count)
+{
+    internal string Words => Count.Length > 0 ? $"{What}, {Count}" : What;
+}

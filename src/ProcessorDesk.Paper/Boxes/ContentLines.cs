@@ -19,14 +19,12 @@ internal static class ContentLines
     }
 
     private static bool Fits(Canvas canvas, IReadOnlyList<BoxContent> contents, Lettering lettering, Box room) =>
-        contents.Count * lettering.LineHeight <= room.Height && contents.All(content => canvas.Measure(Whole(content), lettering) <= room.Width);
-
-    private static string Whole(BoxContent content) => content.Count.Length > 0 ? $"{content.What}, {content.Count}" : content.What;
+        contents.Count * lettering.LineHeight <= room.Height && contents.All(content => canvas.Measure(content.Words, lettering) <= room.Width);
 
     private static string Line(Canvas canvas, BoxContent content, Lettering lettering, double width)
     {
-        if (canvas.Measure(Whole(content), lettering) <= width || content.Count.Length == 0)
-            return canvas.Shorten(Whole(content), lettering, width);
+        if (canvas.Measure(content.Words, lettering) <= width || content.Count.Length == 0)
+            return canvas.Shorten(content.Words, lettering, width);
         var count = canvas.Shorten($", {content.Count}", lettering, width / 2);
         return canvas.Shorten(content.What, lettering, width - canvas.Measure(count, lettering)) + count;
     }

@@ -18,6 +18,10 @@ namespace ProcessorDesk.Paper;
 /// <param name="TaxWords">What the shop says about tax; may be empty.</param>
 /// <param name="Note">Terms of payment; may be empty.</param>
 /// <param name="Yield">The yield statement; null for a credit note or where nothing was weighed.</param>
+/// <param name="Account">
+/// What the job owed and had paid before, for a later invoice of the same job: it is printed in the place of Payments and Balance, so
+/// that a deposit stands on the first invoice alone. Null for a job's first invoice.
+/// </param>
 public sealed record Invoice(
     ShopHeader Shop,
     string Number,
@@ -33,11 +37,18 @@ public sealed record Invoice(
     string Balance,
     string TaxWords,
     string Note,
-    YieldAccount? Yield)
+    YieldAccount? Yield,
+    JobAccount? Account = null)
 {
     /// <summary>One PDF, each invoice from a page of its own.</summary>
     public static byte[] Draw(IReadOnlyList<Invoice> invoices) => InvoicePaper.Draw(invoices);
 }
+
+/// <summary>The job's account on a later invoice of it. Payments that an earlier invoice showed are in what is brought forward, and not shown again.</summary>
+/// <param name="BroughtForward">What the account stood at before: "Brought forward: invoice 3007, Fri 18 Dec 2026", "$0.00".</param>
+/// <param name="PaymentsSince">"Check, Mon 21 Dec 2026", "-$20.00".</param>
+/// <param name="Balance">What it stands at with this invoice, in words that fit its sign: "To pay", "$53.40"; "In your favour", "$6.60".</param>
+public sealed record JobAccount(Fact BroughtForward, IReadOnlyList<Fact> PaymentsSince, Fact Balance);
 
 /// <summary>A line: "Summer sausage, cured and smoked", "20.13 lb", "$4.25 / lb", "$85.55", "T" where taxed.</summary>
 public sealed record InvoiceLine(string Text, string Quantity, string Rate, string Amount, string Tax = "");

@@ -64,10 +64,30 @@ internal static class InvoicePaper
         sheet.Space(4);
         foreach (var fact in invoice.Totals)
             Sum(sheet, fact.Label, fact.Value, Lettering.Body);
-        Sum(sheet, "Total", invoice.Total, new Lettering(12, Bold: true), ruled: true);
+        var strong = new Lettering(12, Bold: true);
+        Sum(sheet, "Total", invoice.Total, strong, ruled: true);
+        if (invoice.Account is { } account)
+        {
+            Account(sheet, invoice, account, strong);
+            return;
+        }
+
         foreach (var payment in invoice.Payments)
             Sum(sheet, payment.Label, payment.Value, Lettering.Body);
         Sum(sheet, invoice.Credits is null ? "To pay" : "Credited", invoice.Balance, Total, ruled: true);
+    }
+
+    /// <summary>From what was before to what is left, so that an owner can add it up.</summary>
+    private static void Account(Sheet sheet, Invoice invoice, JobAccount account, Lettering strong)
+    {
+        sheet.Space(10);
+        sheet.Need(80);
+        Sum(sheet, $"Account of job {invoice.JobNumber}", "", strong);
+        Sum(sheet, account.BroughtForward.Label, account.BroughtForward.Value, Lettering.Body, ruled: true);
+        Sum(sheet, Title(invoice), invoice.Total, Lettering.Body);
+        foreach (var payment in account.PaymentsSince)
+            Sum(sheet, payment.Label, payment.Value, Lettering.Body);
+        Sum(sheet, account.Balance.Label, account.Balance.Value, Total, ruled: true);
     }
 
     private static void Sum(Sheet sheet, string label, string value, Lettering lettering, bool ruled = false)

@@ -6,8 +6,6 @@ internal static class PickupSummaryPaper
 {
     private const double CodeSide = 84;
 
-    private static readonly Lettering Home = new(11);
-
     public static byte[] Draw(IReadOnlyList<PickupSummary> summaries)
     {
         if (summaries.Count == 0)
@@ -15,43 +13,38 @@ internal static class PickupSummaryPaper
         using var canvas = new Canvas("Pickup summary, job " + string.Join(", ", summaries.Select(summary => summary.JobNumber)), PageSize.Letter);
         foreach (var summary in summaries)
         {
-            var sheet = new Sheet(canvas, 44, $"Pickup summary, job {summary.JobNumber}, {summary.Owner}");
-            Draw(sheet, summary);
-            sheet.Finish();
+            Copy(canvas, summary, "owner's copy", isOwners: true);
+            Copy(canvas, summary, "shop's copy", isOwners: false);
         }
 
         return canvas.Save();
     }
 
-    private static void Draw(Sheet sheet, PickupSummary summary)
+    private static void Copy(Canvas canvas, PickupSummary summary, string copy, bool isOwners)
     {
-        Masthead.DrawWithCode(sheet, summary.Shop, "Pickup summary", summary.Code, CodeSide);
-        sheet.Paragraph(summary.Owner, sheet.Canvas.Fit(summary.Owner, sheet.Width, 2, new Lettering(18, Bold: true), 12));
-        sheet.Space(2);
-        sheet.Facts([new Fact("Job", summary.JobNumber), new Fact("Handed over", PrintedDate.Of(summary.HandedOver))], 3, new Lettering(12, Bold: true));
-        sheet.Heading("Handed over");
-        Table.Draw(sheet,
-            [new Column("", 60, Lettering: Lettering.Strong), new Column("Count", 22, Figures: true), new Column("Weight", 22, Figures: true)],
-            [.. summary.Items.Select(IReadOnlyList<string> (item) => [item.What, item.Count, item.Weight])]);
-        StillToCome(sheet, summary);
-        NotForSale(sheet);
+        var sheet = new Sheet(canvas, 44, $"Pickup summary, {copy}, job {summary.JobNumber}, {summary.Owner}");
+        Head(sheet, summary, copy);
+        HandOverLists.Draw(sheet, summary);
+        if (isOwners)
+            NotForSale(sheet);
         Signature(sheet, summary);
-        sheet.NewPage();
-        Keeping(sheet, summary);
-        if (summary.Cautions.Count == 0)
-            return;
-        sheet.Heading("Take care", 70);
-        Marks.Cautions(sheet, summary.Cautions, 10);
+        if (isOwners)
+            HomeKeepingPage.Draw(sheet, summary.IsGame, summary.Cautions);
+        sheet.Finish();
     }
 
-    private static void StillToCome(Sheet sheet, PickupSummary summary)
+    private static void Head(Sheet sheet, PickupSummary summary, string copy)
     {
-        sheet.Heading("Still to come", 18);
-        if (summary.StillToCome.Count == 0)
-            sheet.Paragraph("Nothing: this is everything.", Lettering.Body);
-        foreach (var text in summary.StillToCome)
-            sheet.Tick(text, Lettering.Body);
+        Masthead.DrawWithCode(sheet, summary.Shop, $"Pickup summary, {copy}", summary.Code, CodeSide);
+        sheet.Paragraph(summary.Owner, sheet.Canvas.Fit(summary.Owner, sheet.Width, 2, new Lettering(18, Bold: true), 12));
+        sheet.Space(2);
+        List<Fact> facts = [new("Job", summary.JobNumber), new("Handed over", PrintedDate.Of(summary.HandedOver)), new("Taken by", Taker(summary))];
+        if (summary.Before.Count > 0)
+            facts.Add(new Fact("Hand-over of this job", $"number {summary.Before.Count + 1}"));
+        sheet.Facts(facts, facts.Count, new Lettering(12, Bold: true));
     }
+
+    private static string Taker(PickupSummary summary) => summary.Collector.Length > 0 ? summary.Collector : summary.Owner;
 
     private static void NotForSale(Sheet sheet)
     {
@@ -68,28 +61,13 @@ internal static class PickupSummaryPaper
         sheet.Y += height;
     }
 
-    private static void Keeping(Sheet sheet, PickupSummary summary)
-    {
-        sheet.Heading("Keeping it", 90);
-        Table.Draw(sheet,
-            [new Column("", 40, Lettering: Home), new Column("Freezer, 0 °F", 25, Figures: true, Lettering: Home), new Column("Refrigerator, 40 °F", 25, Figures: true, Lettering: Home)],
-            [.. HomeKeeping.Storage.Select(IReadOnlyList<string> (row) => [row.What, row.Frozen, row.Chilled])]);
-        sheet.Space(3);
-        sheet.Paragraph("Source: " + HomeKeeping.StorageSource, Lettering.Label);
-        sheet.Heading("Cooking it: the middle must reach", 60);
-        if (summary.IsGame)
-            sheet.Paragraph("Yours is game: all of it to 160 °F.", new Lettering(14, Bold: true));
-        Table.Draw(sheet,
-            [new Column("", 55, Lettering: Home), new Column("", 45, Lettering: Home with { Bold = true }, Figures: true)],
-            [.. HomeKeeping.Cooking.Select(IReadOnlyList<string> (row) => [row.Label, row.Value])]);
-        sheet.Space(3);
-        sheet.Paragraph("Source: " + HomeKeeping.CookingSource, Lettering.Label);
-    }
-
     private static void Signature(Sheet sheet, PickupSummary summary)
     {
-        sheet.Need(74);
-        sheet.Space(48);
+        var words = summary.StillToCome.Count > 0 ? "I took what is listed as handed over now, and was told what is still to come." : "I took what is listed as handed over now.";
+        sheet.Need(Lettering.Body.LineHeight + 74);
+        sheet.Space(10);
+        sheet.Paragraph(words, Lettering.Body);
+        sheet.Space(34);
         var date = sheet.Right - 130;
         sheet.Canvas.Line(sheet.Left, sheet.Y, date - 20, sheet.Y, 1);
         sheet.Canvas.Line(date, sheet.Y, sheet.Right, sheet.Y, 1);

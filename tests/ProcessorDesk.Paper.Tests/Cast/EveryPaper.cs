@@ -23,10 +23,13 @@ internal static class EveryPaper
         ["batch sheet"] = (28, () => BatchSheet.Draw([KitchenSamples.Ring, KitchenSamples.Fresh])),
         ["batch sheet, extreme"] = (28, () => BatchSheet.Draw([KitchenSamples.Extreme])),
         ["invoice"] = (Letter, () => Invoice.Draw([InvoiceSamples.Ordinary])),
+        ["second invoice"] = (Letter, () => Invoice.Draw([InvoiceSamples.Second])),
+        ["second invoice, extreme"] = (Letter, () => Invoice.Draw([InvoiceSamples.SecondExtreme])),
         ["credit note"] = (Letter, () => Invoice.Draw([InvoiceSamples.CreditNote])),
         ["invoice, extreme"] = (Letter, () => Invoice.Draw([InvoiceSamples.Extreme])),
-        ["pickup summary"] = (Letter, () => PickupSummary.Draw([LetterSamples.Pickup])),
-        ["pickup summary, extreme"] = (Letter, () => PickupSummary.Draw([LetterSamples.PickupExtreme])),
+        ["pickup summary"] = (Letter, () => PickupSummary.Draw([PickupSamples.Ordinary])),
+        ["pickup summary, second"] = (Letter, () => PickupSummary.Draw([PickupSamples.Second])),
+        ["pickup summary, extreme"] = (Letter, () => PickupSummary.Draw([PickupSamples.Extreme])),
     };
 
     public static TheoryData<string> Names => [.. Papers.Keys];

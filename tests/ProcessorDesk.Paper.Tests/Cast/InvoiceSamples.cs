@@ -46,6 +46,22 @@ internal static class InvoiceSamples
         Yield = null,
     };
 
+    /// <summary>Plain ground handed over later: $39.74 on top of what the first invoice left, and $20.00 paid since.</summary>
+    public static readonly Invoice Second = Ordinary with
+    {
+        Number = "3012",
+        Date = new DateOnly(2026, 12, 23),
+        Lines = [new InvoiceLine("Plain ground", "37.40 lb", "$1.00 / lb", "$37.40", "T")],
+        Totals = [new Fact("Subtotal", "$37.40"), new Fact("Sales tax 6.25 % on $37.40", "$2.34")],
+        Total = "$39.74",
+        Payments = [],
+        Balance = "",
+        Account = new JobAccount(
+            new Fact("Brought forward: invoice 3007 of Fri 18 Dec 2026, less what was paid on it", "$57.96"),
+            [new Fact("Check, Mon 21 Dec 2026", "-$20.00")], new Fact("To pay", "$77.70")),
+        Yield = null,
+    };
+
     public static readonly Invoice Extreme = Ordinary with
     {
         Shop = LongShop,
@@ -64,5 +80,14 @@ internal static class InvoiceSamples
             Animals = [.. Enumerable.Range(1, 3).Select(i => new YieldRow($"White-tail deer, tag 2026-ANTLERLESS-CONFIRMATION-0002044{i}", ["1,128.55 lb", "1,096.50 lb", "1,090.00 lb", "", "157.90 lb", "1,022.25 lb"]))],
             Together = new YieldRow("Together", ["3,385.65 lb", "3,289.50 lb", "3,270.00 lb", "", "473.70 lb", "3,066.75 lb"]),
         },
+    };
+
+    public static readonly Invoice SecondExtreme = Extreme with
+    {
+        Payments = [],
+        Account = new JobAccount(
+            new Fact("Brought forward: " + Many("invoice 2026-0003007 of Fri 18 Dec 2026, less what was paid on it;", 4), "$1,750,675.00"),
+            [.. Enumerable.Range(1, 12).Select(i => new Fact($"Payment {i}, Fri 27 Nov 2026, check handed over by the owner's brother", "-$50,000.00"))],
+            new Fact("In the favour of the owner, to be given back or kept for the next job", "$1,901,450.00")),
     };
 }

@@ -37,22 +37,4 @@ internal static class LetterSamples
         Lugs = 18,
         Note = Many("The owner asks to be called before anything is cut from the left side.", 6),
     };
-
-    public static readonly PickupSummary Pickup = new(
-        Shop, "Rosa Lindqvist", "1042", Code, new DateOnly(2026, 12, 18),
-        [
-            new PickupItem("Smoked ring sausage", "34 packs", "33.40 lb"), new PickupItem("Summer sausage", "20 pieces", "20.10 lb"),
-            new PickupItem("Fresh hot sausage", "15 packs", "15.00 lb"), new PickupItem("Antlers", "1", ""),
-        ],
-        ["Plain ground, 38.5 lb, about Mon 21 Dec 2026"], IsGame: true, [Lead, Disease], "");
-
-    public static readonly PickupSummary PickupExtreme = Pickup with
-    {
-        Shop = LongShop,
-        Owner = LongName,
-        Code = "C2Y-31W",
-        Items = [.. Enumerable.Range(1, 40).Select(i => new PickupItem($"Box {i}: jalapeño and cheese snack stick, mild, in the small casing, vacuum packed by the half pound", $"{i * 3} packs", "1,240.00 lb"))],
-        StillToCome = [.. Enumerable.Range(1, 5).Select(i => $"Dried sausage {i}, which has to lose a third of its weight first and is ready when it is ready, about Fri 22 Jan 2027 as it stands today")],
-        Collector = LongWord,
-    };
 }

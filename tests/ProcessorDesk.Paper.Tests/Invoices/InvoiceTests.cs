@@ -45,6 +45,40 @@ public sealed class InvoiceTests
         Assert.DoesNotContain("Yield statement", pdf.Text, StringComparison.Ordinal);
     }
 
+    /// <summary>57.96 + 39.74 − 20.00 = 77.70; the deposit was on the first invoice and is in what is brought forward.</summary>
+    [Fact]
+    public void A_second_invoice_goes_on_from_the_first_and_shows_no_deposit_again()
+    {
+        using var pdf = new RenderedPdf(Invoice.Draw([InvoiceSamples.Second]));
+
+        (string Label, string Value)[] account =
+        [
+            ("Brought forward: invoice 3007", "$57.96"), ("Invoice 3012", "$39.74"), ("Check, Mon 21 Dec 2026", "-$20.00"), ("To pay", "$77.70"),
+        ];
+        var lines = pdf.Text.Split('\n').ToList();
+        var from = lines.FindIndex(line => line.Contains("Account of job 1042", StringComparison.Ordinal));
+        Assert.True(from > lines.FindIndex(line => line.Contains("Total ", StringComparison.Ordinal)));
+        foreach (var (label, value) in account)
+        {
+            var at = lines.FindIndex(from, line => line.Contains(label, StringComparison.Ordinal) && line.TrimEnd().EndsWith(value, StringComparison.Ordinal));
+            Assert.True(at > from, $"{label} {value} is not where it belongs.");
+            from = at;
+        }
+
+        Assert.DoesNotContain("Deposit", pdf.Text, StringComparison.Ordinal);
+        Assert.Single(lines, line => line.Contains("To pay", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_first_invoice_has_no_account_but_its_own_payments()
+    {
+        using var pdf = new RenderedPdf(Invoice.Draw([InvoiceSamples.Ordinary]));
+
+        Assert.DoesNotContain("Account of job", pdf.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("Brought forward", pdf.Text, StringComparison.Ordinal);
+        Assert.Contains("Deposit, Fri 27 Nov 2026, cash", pdf.Text, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Forty_lines_keep_their_head_on_every_page_and_none_is_lost()
     {

@@ -34,7 +34,10 @@ public sealed class SummaryModel(RecordsContext records, ShopDay day) : StationP
             found.Number.ToString(CultureInfo.InvariantCulture),
             TicketCode.FromNumber(ticket).Print(),
             found.HandedOverAt is { } at ? day.DayOf(at) : day.Today,
+            [],
             [.. Made(job), .. Cuts(job), .. PartsGiven(job)],
+            "",
+            [],
             StillHere(job),
             found.Species.Any(SafetyCautions.IsGame),
             [.. SafetyCautions.For(found.Species).Select(caution => new Caution(caution.Heading, caution.AtHome, caution.Source))],
@@ -63,8 +66,8 @@ public sealed class SummaryModel(RecordsContext records, ShopDay day) : StationP
     private IEnumerable<PickupItem> PartsGiven(int job) =>
         Parts(job).Where(part => part.GivenAt != null).Select(part => part.Kind).AsEnumerable().Select(kind => new PickupItem(Wording.Of(kind), "1", ""));
 
-    private List<string> StillHere(int job) =>
-        [.. Parts(job).Where(part => part.GivenAt == null).Select(part => part.Kind).AsEnumerable().Select(kind => $"{Wording.Of(kind)}: still in the shop")];
+    private List<StillToCome> StillHere(int job) =>
+        [.. Parts(job).Where(part => part.GivenAt == null).Select(part => part.Kind).AsEnumerable().Select(kind => new StillToCome(Wording.Of(kind), "Still in the shop"))];
 
     private IQueryable<Part> Parts(int job) =>
         records.Parts.AsNoTracking().Where(part => part.Animal.Shares.Any(share => share.JobId == job)).OrderBy(part => part.Id);
