@@ -32,6 +32,14 @@ public static partial class WeightText
             : Unreadable(text, assumed);
     }
 
+    /// <summary>The unit a weight was typed in, the smaller of two; <paramref name="assumed"/> where none is named or nothing can be read.</summary>
+    public static WeightUnit UnitOf(string? text, WeightUnit assumed) => NumberText.Plain(text) switch
+    {
+        null => assumed,
+        var plain when PoundsThenOunces().IsMatch(plain) || Dashed().IsMatch(plain) => WeightUnit.Ounce,
+        var plain => Unit(OneFigure().Match(plain).Groups["unit"].Value, assumed) ?? assumed,
+    };
+
     /// <summary>"2 lb 3.4 oz", "0.5 oz": the weight at a division of ounces, whole pounds first.</summary>
     /// <exception cref="ArgumentException">The division is not one of ounces.</exception>
     public static string PoundsAndOunces(Weight weight, ScaleDivision ounceDivision)

@@ -50,6 +50,18 @@ public sealed class WeightTextTests
     };
 
     [Theory]
+    [InlineData("20.2", WeightUnit.Gram)]
+    [InlineData("20.2 g", WeightUnit.Gram)]
+    [InlineData("0.71 oz", WeightUnit.Ounce)]
+    [InlineData("1 lb 2 oz", WeightUnit.Ounce)]
+    [InlineData("1-2", WeightUnit.Ounce)]
+    [InlineData("1.2 lbs", WeightUnit.Pound)]
+    [InlineData("0.5 KG", WeightUnit.Kilogram)]
+    [InlineData("much", WeightUnit.Gram)]
+    [InlineData("", WeightUnit.Gram)]
+    public void The_unit_that_was_typed_is_known(string typed, WeightUnit unit) => Assert.Equal(unit, WeightText.UnitOf(typed, WeightUnit.Gram));
+
+    [Theory]
     [MemberData(nameof(Readable))]
     public void What_people_type_is_read(string typed, decimal milligrams)
     {
