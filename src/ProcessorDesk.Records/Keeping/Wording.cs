@@ -151,6 +151,13 @@ public static class Wording
         ReadingStage.Fermenting => "Fermenting",
     };
 
+    public static string Of(BatchLineKind kind) => kind switch
+    {
+        BatchLineKind.Step => "Step",
+        BatchLineKind.Reading => "Reading",
+        BatchLineKind.Finished => "Finished weight",
+    };
+
     public static string Of(ProcessKind kind) => kind switch
     {
         ProcessKind.Fresh => "Fresh",

@@ -8,17 +8,22 @@ public static class BatchHolds
 {
     public static Outcome HoldBatch(this RecordsContext records, int batchId, HoldReason reason, string? note, Act act)
     {
+        if (records.Batches.Any(batch => batch.Id == batchId && batch.EndedAt != null))
+            return Outcome.Refused(new Finding("", "This batch is over: there is nothing left to hold."));
         if (records.Holds.Standing().Any(hold => hold.BatchId == batchId && hold.Reason == reason))
             return Outcome.Refused(new Finding("", $"Held for this already: {Wording.Of(reason)}."));
         records.Holds.Add(Hold.OnBatch(batchId, reason, note, act.Now, act.Hand.Id));
         return Outcome.Done(batchId);
     }
 
+    /// <summary>By the manager alone.</summary>
     public static Outcome ReleaseBatchHold(this RecordsContext records, int holdId, string? because, Act act)
     {
         var hold = records.Holds.Single(one => one.Id == holdId && one.BatchId != null);
         if (hold.ReleasedAt is not null)
             return Outcome.Refused(new Finding("", "This hold was released before."));
+        if (!records.IsManager(act.Hand))
+            return Outcome.Refused(new Finding("", "Only the manager releases a batch from hold."));
         if (string.IsNullOrWhiteSpace(because))
             return Outcome.Refused(new Finding("Because", "Say why the hold is released."));
         hold.Release(act.Now, act.Hand.Id, because);
@@ -38,6 +43,6 @@ public static class BatchHolds
     /// <summary>Every job whose meat is or may be in the batch: those planned, and those whose lugs were drawn by mistake.</summary>
     public static IQueryable<Job> TouchedBy(this RecordsContext records, int batchId) =>
         records.Jobs.Where(job =>
-            records.BatchEntries.Any(entry => entry.BatchId == batchId && entry.JobId == job.Id)
+            records.BatchEntries.Any(entry => entry.BatchId == batchId && entry.LeftAt == null && entry.JobId == job.Id)
             || records.Draws.Any(draw => draw.Load.BatchId == batchId && draw.StruckAt == null && draw.Filling.JobId == job.Id));
 }

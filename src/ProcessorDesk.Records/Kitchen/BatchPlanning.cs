@@ -21,18 +21,20 @@ public static class BatchPlanning
             .ToList();
         if (allotments.Count == 0)
             return Outcome.Refused(new Finding("Allotments", "Tick what goes into the batch."));
+        if (allotments.Count < allotmentIds.Distinct().Count())
+            return Outcome.Refused(new Finding("Allotments", "One of these is not there any more. Look at the list again."));
         var jobs = records.AgreedSplits.AsNoTracking()
             .Where(split => split.WithdrawnAt == null && split.Allotments.Any(one => allotmentIds.Contains(one.Id)))
             .Join(records.Jobs, split => split.JobId, job => job.Id, (split, job) => new { SplitId = split.Id, Job = job })
             .ToDictionary(one => one.SplitId, one => one.Job);
-        var division = records.Shop.AsNoTracking().Single().BenchDivision;
-        if (Refusals(records, allotments, jobs, division) is { Count: > 0 } findings)
+        var shop = records.Shop.AsNoTracking().Single();
+        var division = shop.BenchDivision;
+        if (Refusals(records, allotments, jobs, shop) is { Count: > 0 } findings)
             return Outcome.Refused(findings);
 
         var ordered = allotments.OrderBy(one => jobs[one.AgreedSplitId].Number).ThenBy(one => one.Position).ToList();
         var pooling = jobs.Values.Select(job => job.OwnerId).Distinct().Count() > 1 ? Pooling.Pooled : Pooling.Own;
-        var capacity = records.Shop.AsNoTracking().Select(shop => shop.MixerCapacity).Single();
-        var plan = MixerLoads.Plan([.. ordered.Select(one => new BatchPart(one.Lean, one.AddedFat, one.Green))], capacity, division);
+        var plan = MixerLoads.Plan([.. ordered.Select(one => new BatchPart(one.Lean, one.AddedFat, one.Green))], shop.MixerCapacity, division);
         var entries = ordered.ConvertAll(one => new BatchEntry(one.Id, jobs[one.AgreedSplitId].Id));
         var batch = new Batch(act.NextBatchNumber(), ordered[0].FormulaVersion, pooling, act.Now, act.Hand.Id);
         batch.Take(entries, plan.Select((load, i) => new Load(i + 1, load, entries)));
@@ -59,7 +61,7 @@ public static class BatchPlanning
     }
 
     private static List<Finding> Refusals(
-        RecordsContext records, List<GrindAllotment> allotments, Dictionary<int, Job> jobs, ScaleDivision division)
+        RecordsContext records, List<GrindAllotment> allotments, Dictionary<int, Job> jobs, ShopSettings shop)
     {
         var ids = allotments.ConvertAll(one => one.Id);
         var findings = new List<Finding>();
@@ -67,7 +69,11 @@ public static class BatchPlanning
             findings.Add(new Finding("Allotments", "A split was withdrawn meanwhile. Look at the list again."));
         if (records.BatchEntries.Any(entry => entry.LeftAt == null && ids.Contains(entry.AllotmentId)))
             findings.Add(new Finding("Allotments", "Somebody planned one of these meanwhile. Look at the list again."));
-        if (allotments.Any(one => division.CountOf(one.Green) <= 0))
+        if (jobs.Values.FirstOrDefault(job => job.HandedOverAt is not null) is { } gone)
+            findings.Add(new Finding("Allotments", $"Job {gone.Number} was handed over, so nothing more is made for it."));
+        if (shop.BenchDivision.CountDown(shop.MixerCapacity) < 1)
+            findings.Add(new Finding("", $"The mixer is set to hold {shop.BenchDivision.Print(shop.MixerCapacity)}. Let the office put that right first."));
+        if (allotments.Any(one => shop.BenchDivision.CountOf(one.Green) <= 0))
             findings.Add(new Finding("Allotments", "One of these has no meat in it."));
         if (allotments.Select(one => one.ProductId).Distinct().Count() > 1)
             findings.Add(new Finding("Allotments", "A batch is of one product. Take these in several batches."));

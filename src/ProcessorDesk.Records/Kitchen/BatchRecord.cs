@@ -78,6 +78,15 @@ public static class BatchRecord
         return Outcome.Done(batchId);
     }
 
+    /// <summary>A finished weight that is wrong; the right one is weighed anew.</summary>
+    public static Outcome StrikeFinished(this RecordsContext records, int weighInId, string? because, Act act)
+    {
+        var weighIn = records.WeighIns.Include(one => one.Strike).Include(one => one.Batch).Single(one => one.Id == weighInId && one.BatchId != null);
+        if (Over(weighIn.Batch!) is { } over)
+            return Outcome.Refused(over);
+        return weighIn.StrikeOut(because ?? "", act.Now, act.Hand.Id) is { } refusal ? Outcome.Refused(refusal) : Outcome.Done(weighIn.BatchId!.Value);
+    }
+
     internal static Finding? Over(Batch batch) =>
         batch.EndedAt is not null ? new Finding("", $"Batch {batch.Number} is over: nothing of it changes any more.")
         : batch.ReleasedAt is not null ? new Finding("", $"Batch {batch.Number} is released: its record is closed.")

@@ -13,31 +13,33 @@ public sealed record DrawOrder(int LoadId, int FillingId, Weight Weighed, bool E
 public static class Drawing
 {
     /// <summary>
-    /// Refuses a lug of an owner who has no place in the batch, of a job on hold, or with less in it. Said to be in already, the
-    /// same is booked and the batch put on hold, for facts come first.
+    /// Refuses a lug of an owner who has no place in the load, of a job on hold, or with much less in it. Said to be in already, the
+    /// same is booked and the batch put on hold, for facts come first. Its result is the draw's id.
     /// </summary>
     public static Outcome DrawMeat(this RecordsContext records, DrawOrder order, Act act)
     {
-        var load = records.Loads.Include(one => one.Batch).Include(one => one.Parts).Include(one => one.Draws).AsSplitQuery().Single(one => one.Id == order.LoadId);
-        var filling = records.Fillings.Include(one => one.Lug).Single(one => one.Id == order.FillingId);
-        var division = records.Shop.AsNoTracking().Single().BenchDivision;
-        var entry = records.BatchEntries.Where(one => one.BatchId == load.BatchId && one.JobId == filling.JobId).Select(one => (int?)one.Id).FirstOrDefault();
+        var load = records.Loads.Include(one => one.Batch).Include(one => one.Parts).ThenInclude(part => part.Entry).Include(one => one.Draws).AsSplitQuery().Single(one => one.Id == order.LoadId);
+        var filling = records.Fillings.Include(one => one.Lug).Include(one => one.Job).Single(one => one.Id == order.FillingId);
         if (Impossible(load, order) is { } impossible)
             return Outcome.Refused(impossible);
-        var wrong = Wrong(records, filling, entry, order, division);
-        if (order.AlreadyInBecause is null && wrong.Count > 0)
-            return Outcome.Refused(wrong);
-        if (order.AlreadyInBecause is { } because)
+        var shop = records.Shop.AsNoTracking().Single();
+        var entries = records.BatchEntries.AsNoTracking().Where(one => one.BatchId == load.BatchId && one.LeftAt == null && one.JobId == filling.JobId).Select(one => one.Id).ToList();
+        if (order.AlreadyInBecause is not { } because)
+        {
+            if (DrawRefusals.Of(records, load, filling, entries, order, shop) is { Count: > 0 } wrong)
+                return Outcome.Refused(wrong);
+        }
+        else
         {
             if (string.IsNullOrWhiteSpace(because))
                 return Outcome.Refused(new Finding("AlreadyInBecause", "Say how it came to be in."));
             records.Holds.Add(Hold.OnBatch(load.BatchId, HoldReason.WrongMeatIn, $"Load {load.Number}, lug {filling.Lug.Number}: {because.Trim()}", act.Now, act.Hand.Id));
         }
 
-        var wanted = load.Parts.Where(part => part.EntryId == entry).Aggregate(Weight.Zero, (sum, part) => sum + part.Lean)
-            - load.Draws.Where(draw => draw.StruckAt is null && draw.EntryId == entry).Aggregate(Weight.Zero, (sum, draw) => sum + draw.Weighed);
-        var draw = new Draw(
-            load.Id, filling.Id, entry, entry is null ? Weight.Zero : Weight.Max(Weight.Zero, wanted), order.Weighed, division, order.AlreadyInBecause, act.Now, act.Hand.Id);
+        // A job may have several places in a batch; the one that wants most of this load is filled first.
+        var entry = entries.OrderByDescending(load.WantedOf).ThenBy(id => id).Select(id => (int?)id).FirstOrDefault();
+        var wanted = entry is { } place ? Weight.Max(Weight.Zero, load.WantedOf(place)) : Weight.Zero;
+        var draw = new Draw(load.Id, filling.Id, entry, wanted, order.Weighed, shop.BenchDivision, order.AlreadyInBecause, act.Now, act.Hand.Id);
         records.Draws.Add(draw);
         if (order.EmptiesLug)
             filling.Empty(act.Now);
@@ -45,9 +47,12 @@ public static class Drawing
         return Outcome.Done(draw.Id);
     }
 
+    /// <summary>Takes a draw out of the load, and its meat back into its lug; only before the load is mixed.</summary>
     public static Outcome StrikeDraw(this RecordsContext records, int drawId, string? because, Act act)
     {
-        var draw = records.Draws.Include(one => one.Load).Single(one => one.Id == drawId);
+        var draw = records.Draws.Include(one => one.Load).ThenInclude(load => load.Batch).Single(one => one.Id == drawId);
+        if (BatchRecord.Over(draw.Load.Batch) is { } over)
+            return Outcome.Refused(over);
         if (draw.StruckAt is not null)
             return Outcome.Refused(new Finding("", "This was struck out before."));
         if (draw.Load.MixedAt is not null)
@@ -55,31 +60,28 @@ public static class Drawing
         if (string.IsNullOrWhiteSpace(because))
             return Outcome.Refused(new Finding("Because", "Say why it is struck out."));
         draw.StrikeOut(because, act.Now, act.Hand.Id);
-        return Outcome.Done(drawId);
+        return Outcome.Done(draw.LoadId);
     }
 
     /// <summary>What the lug still holds: its standing lean weight less what was drawn from it.</summary>
     public static Weight LeftIn(this RecordsContext records, int fillingId, ScaleDivision division) =>
-        division.Sum(records.WeighIns.AsNoTracking().Standing()
-            .Where(weighIn => weighIn.FillingId == fillingId && weighIn.Kind == WeighInKind.LeanTrim).Select(weighIn => weighIn.Net).ToList())
-        - division.Sum(records.Draws.AsNoTracking().Where(draw => draw.FillingId == fillingId && draw.StruckAt == null).Select(draw => draw.Weighed).ToList());
+        records.LeanIn(fillingId, division) - division.Sum(records.Draws.AsNoTracking().Where(draw => draw.FillingId == fillingId && draw.StruckAt == null).Select(draw => draw.Weighed).ToList());
 
+    /// <summary>
+    /// Whether the lug was emptied by a draw that was struck out since: then the meat is in it after all, and may be drawn anew.
+    /// </summary>
+    public static bool WasEmptiedByMistake(this RecordsContext records, Filling filling) =>
+        filling.EmptiedAt is { } emptied && records.Draws.Any(draw => draw.FillingId == filling.Id && draw.StruckAt != null && draw.At == emptied);
+
+    /// <summary>The lug's standing lean weight, as it was weighed at the table.</summary>
+    internal static Weight LeanIn(this RecordsContext records, int fillingId, ScaleDivision division) =>
+        division.Sum(records.WeighIns.AsNoTracking().Standing()
+            .Where(weighIn => weighIn.FillingId == fillingId && weighIn.Kind == WeighInKind.LeanTrim).Select(weighIn => weighIn.Net).ToList());
+
+    /// <summary>What not even a mistake can have done.</summary>
     private static Finding? Impossible(Load load, DrawOrder order) =>
-        load.Batch.EndedAt is not null ? new Finding("", "This batch is over.")
-        : load.MixedAt is not null ? new Finding("", $"Load {load.Number} is mixed already. Draw into another load.")
+        BatchRecord.Over(load.Batch) is { } over ? over
+        : load.MixedAt is null && load.Batch.MixedAt is not null ? new Finding("", $"The mixing of batch {load.Batch.Number} was finished without load {load.Number}.")
         : !order.Weighed.IsPositive ? new Finding("Weighed", "Type what the scale shows, more than zero.")
         : null;
-
-    private static List<Finding> Wrong(RecordsContext records, Filling filling, int? entry, DrawOrder order, ScaleDivision division)
-    {
-        var findings = new List<Finding>();
-        if (entry is null)
-            findings.Add(new Finding("Lug", $"Lug {filling.Lug.Number} is another owner's: nothing of that job is planned for this batch. Set it aside."));
-        findings.AddRange(records.Stopping(filling.JobId, HeldAct.Batch).Select(finding => finding with { Field = "Lug" }));
-        if (filling.EmptiedAt is not null)
-            findings.Add(new Finding("Lug", $"Lug {filling.Lug.Number} was emptied before. Look at its number again."));
-        else if (records.LeftIn(filling.Id, division) is var left && division.CountOf(order.Weighed) > division.CountOf(left))
-            findings.Add(new Finding("Weighed", $"Lug {filling.Lug.Number} holds {division.Print(left)} by its weigh-in. Weigh again, or mend the lug's weight at the table first."));
-        return findings;
-    }
 }

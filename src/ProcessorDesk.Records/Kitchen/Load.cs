@@ -67,6 +67,14 @@ public sealed class Load
     /// <summary>The meat block as weighed; zero before anything was drawn. The draws must have been loaded.</summary>
     public Weight WeighedBlock => Drawn + (FatWeighed ?? Weight.Zero);
 
+    /// <summary>Meat drawn in an entry's place; null is meat without a place. The draws must have been loaded.</summary>
+    public Weight DrawnOf(int? entryId) =>
+        _draws.Where(draw => draw.StruckAt is null && draw.EntryId == entryId).Aggregate(Weight.Zero, (sum, draw) => sum + draw.Weighed);
+
+    /// <summary>Lean planned of an entry and not drawn yet; below zero where more was drawn. Parts and draws must have been loaded.</summary>
+    public Weight WantedOf(int entryId) =>
+        _parts.Where(part => part.EntryId == entryId).Aggregate(Weight.Zero, (sum, part) => sum + part.Lean) - DrawnOf(entryId);
+
     internal void Mix(
         Weight fat, IEnumerable<LoadIngredient> ingredients, string? lowCureBecause, string? alreadyInBecause, DateTime at, int byId)
     {

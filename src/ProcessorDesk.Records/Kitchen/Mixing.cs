@@ -31,8 +31,12 @@ public static class Mixing
             .Include(one => one.Draws)
             .AsSplitQuery()
             .Single(one => one.Id == order.LoadId);
-        if (load.MixedAt is not null || load.Batch.EndedAt is not null)
+        if (BatchRecord.Over(load.Batch) is { } over)
+            return Outcome.Refused(over);
+        if (load.MixedAt is not null)
             return Outcome.Refused(new Finding("", $"Load {load.Number} is mixed already."));
+        if (load.Batch.MixedAt is not null)
+            return Outcome.Refused(new Finding("", $"The mixing of batch {load.Batch.Number} was finished without load {load.Number}."));
         if (!load.Drawn.IsPositive)
             return Outcome.Refused(new Finding("", "No meat is drawn into this load yet. Draw the lugs first."));
 
@@ -52,12 +56,24 @@ public static class Mixing
 
         load.Mix(order.Fat, ingredients, check is { BelowMinimum: true } ? order.LowCureBecause : null, order.AlreadyInBecause, act.Now, act.Hand.Id);
         if (load.Batch.Loads.All(one => one.MixedAt is not null))
-        {
-            load.Batch.Mixed(act.Now);
-            records.BatchSteps.Add(new BatchStep(load.BatchId, BatchStepKind.RestStarted, act.Now, act.Hand.Id));
-        }
-
+            AllMixed(records, load.Batch, act);
         return Outcome.Done(load.BatchId);
+    }
+
+    /// <summary>All the meat went into fewer loads than were planned: those without any are not made.</summary>
+    public static Outcome FinishMixing(this RecordsContext records, int batchId, Act act)
+    {
+        var batch = records.Batches.Include(one => one.FormulaVersion).Include(one => one.Loads).ThenInclude(load => load.Draws).Single(one => one.Id == batchId);
+        if (BatchRecord.Over(batch) is { } over)
+            return Outcome.Refused(over);
+        if (batch.MixedAt is not null)
+            return Outcome.Refused(new Finding("", "The mixing is finished already."));
+        if (batch.Loads.All(load => load.MixedAt is null))
+            return Outcome.Refused(new Finding("", "No load is mixed yet. Mix one first, or take the batch off the plan."));
+        if (batch.Loads.FirstOrDefault(load => load.MixedAt is null && load.Drawn.IsPositive) is { } drawn)
+            return Outcome.Refused(new Finding("", $"Meat is drawn into load {drawn.Number}. Mix it, or strike out what was drawn."));
+        AllMixed(records, batch, act);
+        return Outcome.Done(batchId);
     }
 
     /// <summary>
@@ -68,6 +84,13 @@ public static class Mixing
         load.Batch.Product.Cured || ingredients.Any(line => line.HoldsCure)
             ? ComminutedCure.Check(block, [.. ingredients.Where(line => line.HoldsCure).Select(line => line.ToCure())])
             : null;
+
+    private static void AllMixed(RecordsContext records, Batch batch, Act act)
+    {
+        batch.Mixed(act.Now);
+        if (batch.FormulaVersion.RestMinutes > 0)
+            records.BatchSteps.Add(new BatchStep(batch.Id, BatchStepKind.RestStarted, act.Now, act.Hand.Id));
+    }
 
     private static List<LoadIngredient> Weighed(RecordsContext records, Load load, Weight block, MixOrder order)
     {

@@ -1,28 +1,57 @@
-using Microsoft.EntityFrameworkCore;
 using ProcessorDesk.Trade;
+using ProcessorDesk.Trade.Process;
 
 namespace ProcessorDesk.Records;
 
-/// <summary>What a batch's record lacks for its release.</summary>
+/// <summary>What a batch's record needs and lacks for its release.</summary>
 public static class RecordNeeds
 {
-    /// <summary>Empty where the record is complete for the way the product is made. Batch with product, loads, draws and ingredients must have been loaded.</summary>
-    public static IReadOnlyList<Finding> MissingFrom(this RecordsContext records, Batch batch)
+    /// <summary>Empty where the record is complete for the way the product is made. The batch must have been loaded with its loads.</summary>
+    public static IReadOnlyList<Finding> MissingFrom(this Batch batch, BatchLines lines)
     {
-        var findings = new List<Finding>();
-        foreach (var load in batch.Loads.OrderBy(load => load.Number))
-        {
-            if (load.MixedAt is null)
-                findings.Add(new Finding("", $"Load {load.Number} is not mixed."));
-            else if (load.CureOf(load.WeighedBlock, load.Ingredients) is { Meets: false } check)
-                findings.AddRange(check.Findings.Select(finding => finding with { Text = $"Load {load.Number}: {finding.Text}" }));
-        }
+        var needs = batch.Product.Needs();
+        return
+        [
+            .. batch.Loads.OrderBy(load => load.Number).SelectMany(load => MissingFrom(batch, load)),
+            .. ProcessVerdicts.Of(needs, lines).Refusals,
+            .. needs.HasFlag(ProcessNeeds.WrittenSupport) && batch.WrittenSupport is null ? [NotNamed(batch.Product)] : Array.Empty<Finding>(),
+            .. Unweighed(batch, lines),
+        ];
+    }
 
-        var weighed = records.WeighIns.AsNoTracking().Standing().Where(one => one.BatchId == batch.Id).Select(one => one.LoadId).ToList();
-        if (weighed.Count == 0)
-            findings.Add(new Finding("", "The finished weight is not there. Weigh it."));
-        else if (!weighed.Contains(null))
-            findings.AddRange(batch.Loads.Where(load => !weighed.Contains(load.Id)).Select(load => new Finding("", $"The finished weight of load {load.Number} is not there. Weigh it.")));
-        return findings;
+    /// <summary>What a batch of the product needs before it is released.</summary>
+    public static ProcessNeeds Needs(this Product product) => product.ProcessKind.ToTrade().NeedsOf(product.Cured);
+
+    public static WayOfMaking ToTrade(this ProcessKind kind) => kind switch
+    {
+        ProcessKind.Fresh => WayOfMaking.Fresh,
+        ProcessKind.CuredRaw => WayOfMaking.CuredRaw,
+        ProcessKind.Smoked => WayOfMaking.Smoked,
+        ProcessKind.Cooked => WayOfMaking.Cooked,
+        ProcessKind.Fermented => WayOfMaking.Fermented,
+        ProcessKind.Dried => WayOfMaking.Dried,
+    };
+
+    private static IEnumerable<Finding> MissingFrom(Batch batch, Load load)
+    {
+        if (load.MixedAt is null)
+            return batch.MixedAt is null ? [new Finding("", $"Load {load.Number} is not mixed.")] : [];
+        return load.CureOf(load.WeighedBlock, load.Ingredients) is { Meets: false } check
+            ? check.Findings.Select(finding => finding with { Field = "", Text = $"Load {load.Number}: {finding.Text}" })
+            : [];
+    }
+
+    private static Finding NotNamed(Product product) => new(
+        "WrittenSupport",
+        $"{Wording.Of(product.ProcessKind)} product is outside the published tables. The manager names the shop's own written, validated process.",
+        "", "", product.ProcessKind.ToTrade().Source);
+
+    private static IEnumerable<Finding> Unweighed(Batch batch, BatchLines lines)
+    {
+        var weighed = lines.Finished.Select(one => one.LoadId).ToHashSet();
+        return weighed.Count == 0 ? [new Finding("", "The finished weight is not there. Weigh it.")]
+            : weighed.Contains(null) ? []
+            : batch.Loads.Where(load => load.MixedAt is not null && !weighed.Contains(load.Id)).OrderBy(load => load.Number)
+                .Select(load => new Finding("", $"The finished weight of load {load.Number} is not there. Weigh it."));
     }
 }

@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using ProcessorDesk.Trade;
+using ProcessorDesk.Trade.Process;
 
 namespace ProcessorDesk.Records;
 
@@ -7,76 +8,62 @@ namespace ProcessorDesk.Records;
 public static class Releasing
 {
     /// <summary>Only with the record its way of making needs, and with nothing held. Writes the shares of the finished weight.</summary>
-    /// <param name="writtenSupport">The shop's own written process, for what the published tables do not reach; else null.</param>
+    /// <param name="writtenSupport">The shop's own written process, named by the manager for what the published tables do not reach; else null.</param>
     public static Outcome ReleaseBatch(this RecordsContext records, int batchId, string? writtenSupport, Act act)
     {
-        var batch = records.Batches
-            .Include(one => one.Product)
-            .Include(one => one.Entries)
-            .Include(one => one.Loads).ThenInclude(load => load.Draws)
-            .Include(one => one.Loads).ThenInclude(load => load.Parts)
-            .Include(one => one.Loads).ThenInclude(load => load.Ingredients)
-            .AsSplitQuery()
-            .Single(one => one.Id == batchId);
+        var batch = records.Batches.WithLoads().Single(one => one.Id == batchId);
         if (BatchRecord.Over(batch) is { } over)
             return Outcome.Refused(over);
-        if (Texts.OrNull(writtenSupport) is { } support)
+        if (batch.Product.Needs().HasFlag(ProcessNeeds.WrittenSupport) && Texts.OrNull(writtenSupport) is { } support)
+        {
+            if (!records.IsManager(act.Hand))
+                return Outcome.Refused(new Finding("WrittenSupport", "Only the manager names the written process. Fetch the manager."));
             batch.SupportBy(support);
-        List<Finding> findings = [.. records.StoppingBatch(batchId, HeldAct.Release)];
-        foreach (var jobId in batch.Entries.Select(entry => entry.JobId).Distinct())
-            findings.AddRange(records.Stopping(jobId, HeldAct.Release));
-        findings.AddRange(records.MissingFrom(batch));
+        }
+
+        var jobs = batch.Placed().Select(entry => entry.JobId).Distinct().ToList();
+        var lines = records.LinesOf(batchId);
+        var shares = batch.SharesOf(lines, records.Shop.AsNoTracking().Single().BenchDivision);
+        List<Finding> findings =
+        [
+            .. records.StoppingBatch(batchId, HeldAct.Release),
+            .. jobs.SelectMany(jobId => records.Stopping(jobId, HeldAct.Release)),
+            .. batch.MissingFrom(lines),
+        ];
+        if (lines.Finished.Any(one => shares.All(share => share.LoadId != one.LoadId)))
+            findings.Add(new Finding("", "What was weighed holds none of the meat planned for it, so it goes back to nobody. Throw it out, or strike out the weight."));
         if (findings.Count > 0)
             return Outcome.Refused(findings);
 
         batch.Release(act.Now, act.Hand.Id);
-        records.FinishedShares.AddRange(records.SharesOf(batch));
+        records.FinishedShares.AddRange(shares);
         records.SaveChanges();
-        CloseJobs(records, batch, act);
+        CloseJobs(records, jobs, act);
         return Outcome.Done(batchId);
     }
 
-    /// <summary>Thrown out: nothing of it goes to its owners, who have to be told.</summary>
+    /// <summary>Thrown out, by the manager alone: nothing of it goes to its owners, who have to be told.</summary>
     public static Outcome DiscardBatch(this RecordsContext records, int batchId, string? because, Act act)
     {
         var batch = records.Batches.Include(one => one.Entries).Single(one => one.Id == batchId);
         if (BatchRecord.Over(batch) is { } over)
             return Outcome.Refused(over);
+        if (!records.IsManager(act.Hand))
+            return Outcome.Refused(new Finding("", "Only the manager throws a batch out."));
+        if (!records.Draws.Any(draw => draw.Load.BatchId == batchId && draw.StruckAt == null))
+            return Outcome.Refused(new Finding("", "No meat is in it yet. Take it off the plan instead."));
         if (string.IsNullOrWhiteSpace(because))
             return Outcome.Refused(new Finding("Because", "Say why it is thrown out, and who told the owners."));
         batch.End(act.Now, act.Hand.Id, because);
         records.SaveChanges();
-        CloseJobs(records, batch, act);
+        CloseJobs(records, batch.Entries.Select(entry => entry.JobId).Distinct(), act);
         return Outcome.Done(batchId);
     }
 
-    /// <summary>
-    /// The finished weight by green weight: of each load weighed alone among those with meat in it, or of all loads among all. Batch with
-    /// entries, loads and parts must have been loaded.
-    /// </summary>
-    public static IReadOnlyList<FinishedShare> SharesOf(this RecordsContext records, Batch batch)
-    {
-        var division = records.Shop.AsNoTracking().Single().BenchDivision;
-        var weighed = records.WeighIns.AsNoTracking().Standing().Where(one => one.BatchId == batch.Id).Select(one => new { one.LoadId, one.Net }).ToList();
-        var shares = new List<FinishedShare>();
-        foreach (var part in weighed.GroupBy(one => one.LoadId))
-        {
-            var parts = batch.Loads.Where(load => part.Key is null || load.Id == part.Key).SelectMany(load => load.Parts)
-                .GroupBy(one => one.EntryId)
-                .Select(entry => (entry.Key, Green: division.CountOf(division.Sum(entry.Select(one => one.Green)))))
-                .OrderBy(entry => entry.Key)
-                .ToList();
-            var weights = division.Split(division.Sum(part.Select(one => one.Net)), [.. parts.Select(one => one.Green)]);
-            shares.AddRange(parts.Select((one, i) => new FinishedShare(one.Key, part.Key, weights[i])));
-        }
-
-        return shares;
-    }
-
     /// <summary>Jobs of the batch whose last product this was are made.</summary>
-    private static void CloseJobs(RecordsContext records, Batch batch, Act act)
+    private static void CloseJobs(RecordsContext records, IEnumerable<int> jobIds, Act act)
     {
-        foreach (var jobId in batch.Entries.Select(entry => entry.JobId).Distinct())
+        foreach (var jobId in jobIds)
         {
             var isToMake = records.GrindAllotments.Where(one => one.Green.Milligrams > 0
                     && records.AgreedSplits.Any(split => split.Id == one.AgreedSplitId && split.JobId == jobId && split.WithdrawnAt == null))

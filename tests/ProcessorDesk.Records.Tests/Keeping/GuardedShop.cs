@@ -7,7 +7,17 @@ namespace ProcessorDesk.Records.Tests.Keeping;
 /// <summary>A shop with a row in every guarded table, some of them closed.</summary>
 public sealed class GuardedShop : IDisposable
 {
-    public GuardedShop() => Shop.Do((records, act) =>
+    public GuardedShop()
+    {
+        Shop.Do(Fill);
+        GuardedKitchen.Fill(Shop);
+    }
+
+    public ShopFile Shop { get; } = new();
+
+    public void Dispose() => Shop.Dispose();
+
+    private static Job Fill(RecordsContext records, Act act)
     {
         var job = Sample.Job(records, act);
         var deer = Sample.Deer(records, job, act, "WT 12");
@@ -29,11 +39,7 @@ public sealed class GuardedShop : IDisposable
         records.SaveChanges();
         Split(records, job, act);
         return job;
-    });
-
-    public ShopFile Shop { get; } = new();
-
-    public void Dispose() => Shop.Dispose();
+    }
 
     private static void Cure(Product product, Act act) => product.Reformulate(new FormulaVersion(
         act.Now, Proportion.Whole, null, false, (Proportion.Zero, Proportion.Zero, Proportion.Zero), Weight.Zero, Weight.Zero,

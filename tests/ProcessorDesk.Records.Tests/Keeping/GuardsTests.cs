@@ -14,11 +14,14 @@ public sealed class GuardsTests : IClassFixture<GuardedShop>
     public static TheoryData<string> Frozen =>
     [
         "WeighIns", "Strikes", "Journal", "Invoices", "InvoiceLines", "Payments", "FormulaVersions", "FormulaIngredients", "GrindAllotments",
-        "FillingAnimal",
+        "FillingAnimal", "LoadParts", "LoadIngredients", "FinishedShares", "BoxContents", "HandOvers",
     ];
 
     public static TheoryData<string> Kept =>
-        ["Staff", "Holds", "Tickets", "AgreedSplits", "Fillings", "Animals", "Jobs", "Owners", "Parts", "Lugs", "Products", "Shop"];
+    [
+        "Staff", "Holds", "Tickets", "AgreedSplits", "Fillings", "Animals", "Jobs", "Owners", "Parts", "Lugs", "Products", "Shop",
+        "Batches", "BatchEntries", "Loads", "Draws", "BatchSteps", "BatchReadings", "Boxes",
+    ];
 
     [Theory]
     [MemberData(nameof(Frozen))]
@@ -53,6 +56,19 @@ public sealed class GuardsTests : IClassFixture<GuardedShop>
     [InlineData("Parts", "AnimalId", "GivenAt IS NULL")]
     [InlineData("Jobs", "PriceListId", "HandedOverAt IS NULL")]
     [InlineData("Jobs", "Number", "HandedOverAt IS NULL")]
+    [InlineData("Holds", "BatchId", "ReleasedAt IS NULL")]
+    [InlineData("Batches", "FormulaVersionId", "ReleasedAt IS NULL AND EndedAt IS NULL")]
+    [InlineData("Batches", "Pooling", "ReleasedAt IS NULL AND EndedAt IS NULL")]
+    [InlineData("BatchEntries", "AllotmentId", "LeftAt IS NULL")]
+    [InlineData("Loads", "GreenMg", "MixedAt IS NULL")]
+    [InlineData("Draws", "WeighedMg", "StruckAt IS NULL")]
+    [InlineData("Draws", "FillingId", "StruckAt IS NULL")]
+    [InlineData("Draws", "AlreadyInBecause", "StruckAt IS NULL")]
+    [InlineData("BatchSteps", "At", "UndoneAt IS NULL")]
+    [InlineData("BatchReadings", "TemperatureHundredthsF", "StruckAt IS NULL")]
+    [InlineData("BatchReadings", "TakenAt", "StruckAt IS NULL")]
+    [InlineData("Boxes", "WeighedId", "UnpackedAt IS NULL AND HandOverId IS NULL")]
+    [InlineData("Boxes", "JobId", "UnpackedAt IS NULL AND HandOverId IS NULL")]
     public void What_was_settled_when_the_row_was_written_stays(string table, string column, string open) =>
         AssertRefused(table, $"{table}: this part is settled", $"""UPDATE "{table}" SET "{column}" = 1 WHERE {open}""");
 
@@ -61,6 +77,15 @@ public sealed class GuardsTests : IClassFixture<GuardedShop>
     [InlineData("AgreedSplits", "WithdrawnAt", "WithdrawnBecause")]
     [InlineData("Fillings", "EmptiedAt", "EmptiedAt")]
     [InlineData("Parts", "GivenAt", "GivenTo")]
+    [InlineData("Batches", "ReleasedAt", "WrittenSupport")]
+    [InlineData("Batches", "EndedAt", "EndedAt")]
+    [InlineData("BatchEntries", "LeftAt", "LeftAt")]
+    [InlineData("Loads", "MixedAt", "FatWeighedMg")]
+    [InlineData("Draws", "StruckAt", "StruckBecause")]
+    [InlineData("BatchSteps", "UndoneAt", "UndoneAt")]
+    [InlineData("BatchReadings", "StruckAt", "StruckBecause")]
+    [InlineData("Boxes", "UnpackedAt", "Place")]
+    [InlineData("Boxes", "HandOverId", "Place")]
     public void A_row_that_was_closed_is_not_opened_or_changed_again(string table, string moment, string column) =>
         AssertRefused(table, $"{table}: closed by {moment}", $"""UPDATE "{table}" SET "{column}" = NULL WHERE "{moment}" IS NOT NULL """);
 
