@@ -86,7 +86,7 @@ public sealed class DemoKitchenTests(DemoFile demo)
 
         Assert.All(released, batch =>
         {
-            Assert.Empty(records.MissingFrom(batch));
+            Assert.Empty(batch.MissingFrom(records.LinesOf(batch.Id)));
             var entries = batch.Entries.Select(entry => entry.Id).ToList();
             Assert.Equal(
                 records.WeighIns.Where(one => one.BatchId == batch.Id).AsEnumerable().Sum(one => one.Net.Milligrams),
