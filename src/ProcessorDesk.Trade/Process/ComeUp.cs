@@ -38,5 +38,5 @@ public sealed record ComeUp(ProcessVerdict Verdict, TimeSpan Found)
     }
 
     private Finding Say(string text) =>
-        new("Readings", text, ProcessTime.Print(Found), "at most " + s_allowed, LethalityTables.ComeUpSource);
+        new("", text, ProcessTime.Print(Found), "at most " + s_allowed, LethalityTables.ComeUpSource);
 }

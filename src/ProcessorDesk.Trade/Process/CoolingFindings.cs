@@ -3,13 +3,11 @@ namespace ProcessorDesk.Trade.Process;
 /// <summary>The words that go with a verdict on a chilling record.</summary>
 internal static class CoolingFindings
 {
-    private const string Field = "Readings";
-
     public static Finding NoReadings(CoolingOption option) =>
-        new(Field, "There are no readings. Write down the temperature of the warmest piece while it chills.", "none", "", option.Source);
+        new("", "There are no readings. Write down the temperature of the warmest piece while it chills.", "none", "", option.Source);
 
     public static Finding Off(CoolingOption option) => new(
-        Field, $"Cooling {option.Name} is off until the shop has confirmed it against the published guideline. Use option 1 or 2.", "", "", option.Source);
+        "", $"Cooling {option.Name} is off until the shop has confirmed it against the published guideline. Use option 1 or 2.", "", "", option.Source);
 
     public static IEnumerable<Finding> Of(CoolingStepCheck check, CoolingOption option)
     {
@@ -21,6 +19,6 @@ internal static class CoolingFindings
             yield return Say($"The record does not show {step.Print()}. Add what was read and not written down, or go on reading until it is there.");
 
         Finding Say(string text) =>
-            new(Field, text, found, step.AtMost is { } most ? "at most " + ProcessTime.Print(most) : "", option.Source);
+            new("", text, found, step.AtMost is { } most ? "at most " + ProcessTime.Print(most) : "", option.Source);
     }
 }

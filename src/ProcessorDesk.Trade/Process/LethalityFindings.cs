@@ -3,15 +3,13 @@ namespace ProcessorDesk.Trade.Process;
 /// <summary>The words that go with a verdict on a cooking record.</summary>
 internal static class LethalityFindings
 {
-    private const string Field = "Readings";
-
     public static Finding DriedFirst { get; } = new(
-        Field,
+        "",
         "Jerky, and product dried before it is cooked, is outside the cooking table. It needs the shop's own written, validated process.",
         "", "", LethalityTables.Guideline);
 
     public static Finding NoReadings(LethalityTable table) =>
-        new(Field, "There are no readings. Write down the temperature of the coldest piece while it cooks.", "none", "", table.Source);
+        new("", "There are no readings. Write down the temperature of the coldest piece while it cooks.", "none", "", table.Source);
 
     public static IEnumerable<Finding> Of(
         ProcessVerdict verdict, LethalityKind kind, LethalityTable table, LethalityRow? row, TimeSpan found, Temperature accuracy)
@@ -22,10 +20,10 @@ internal static class LethalityFindings
         if (verdict == ProcessVerdict.NotShown)
             yield return Say($"The readings leave out too much to tell. {asFound} Add what was read and not written down.");
         if (kind == LethalityKind.Meat5Log)
-            yield return new Finding(Field, "5-log on product that must be kept cold needs written support of its own.", "", "", table.Source);
+            yield return new Finding("", "5-log on product that must be kept cold needs written support of its own.", "", "", table.Source);
 
         Finding Say(string text) => new(
-            Field, text, row is null ? "" : ProcessTime.Print(found), row is null ? "" : "at least " + ProcessTime.Print(row.Dwell), table.Source);
+            "", text, row is null ? "" : ProcessTime.Print(found), row is null ? "" : "at least " + ProcessTime.Print(row.Dwell), table.Source);
     }
 
     private static string AtRow(LethalityRow row, TimeSpan found, Temperature accuracy) =>

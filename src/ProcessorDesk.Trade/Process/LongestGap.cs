@@ -9,4 +9,6 @@ public static class LongestGap
     public static TimeSpan Cooking { get; } = TimeSpan.FromMinutes(15);
 
     public static TimeSpan Cooling { get; } = TimeSpan.FromMinutes(60);
+
+    public static TimeSpan Fermenting { get; } = TimeSpan.FromHours(4);
 }

@@ -26,7 +26,7 @@ internal sealed record Passage(Ratio Shown, bool BeginShown, bool EndShown, bool
             var endShown = at is not null && (shown || to > track.First);
             passages.Add(new Passage(to - from - inGaps, shown, endShown, !inGaps.IsZero));
             // At the end of a gap it may have come there at any time inside the gap.
-            (from, shown, reached) = (to, endShown && !gaps.EndsAt(to), at is not null);
+            (from, shown, reached) = (to, endShown && !gaps.LeadsTo(to), at is not null);
         }
 
         return passages;

@@ -6,12 +6,14 @@ namespace ProcessorDesk.Trade.Process;
 /// </summary>
 internal sealed class ProbeTrack
 {
-    private readonly List<Entry> _entries;
+    private readonly List<TrackEntry> _entries;
     private readonly long _longestGap;
 
-    private ProbeTrack(int probe, List<Entry> entries, long longestGap) => (Probe, _entries, _longestGap) = (probe, entries, longestGap);
+    private ProbeTrack(int probe, List<TrackEntry> entries, long longestGap) => (Probe, _entries, _longestGap) = (probe, entries, longestGap);
 
     public int Probe { get; }
+
+    public IReadOnlyList<TrackEntry> Entries => _entries;
 
     public Ratio First => Ratio.Of(_entries[0].At, 1);
 
@@ -35,11 +37,14 @@ internal sealed class ProbeTrack
                        .. from reading in probe
                           group reading.Reading.HundredthsFahrenheit by reading.At.Ticks into moment
                           orderby moment.Key
-                          select new Entry(moment.Key, pick(moment)),
+                          select new TrackEntry(moment.Key, pick(moment)),
                    ],
                    longestGap.Ticks),
         ];
     }
+
+    /// <summary>Between each two neighbours that are not further apart than the longest gap.</summary>
+    public IEnumerable<(TrackEntry Before, TrackEntry After)> Lines() => Steps().Where(step => !IsGap(step));
 
     /// <summary>When it is shown at or above a temperature.</summary>
     public Stretches AtOrAbove(int hundredths) =>
@@ -57,7 +62,7 @@ internal sealed class ProbeTrack
     public Stretches Gaps(Ratio from, Ratio to) =>
         Gaps().Or(new Stretches(((Stretch[])[new(from, First), new(Last, to)]).Where(end => end.From < end.To)));
 
-    private static IEnumerable<Stretch> Above((Entry Before, Entry After) line, int hundredths)
+    private static IEnumerable<Stretch> Above((TrackEntry Before, TrackEntry After) line, int hundredths)
     {
         var (before, after) = line;
         if (before.Hundredths >= hundredths && after.Hundredths >= hundredths)
@@ -68,16 +73,12 @@ internal sealed class ProbeTrack
             yield return new Stretch(Crossing(before, after, hundredths), Moment(after));
     }
 
-    private static Ratio Crossing(Entry before, Entry after, int hundredths) =>
+    private static Ratio Crossing(TrackEntry before, TrackEntry after, int hundredths) =>
         Moment(before) + Ratio.Of(hundredths - before.Hundredths, after.Hundredths - before.Hundredths) * Ratio.Of(after.At - before.At, 1);
 
-    private static Ratio Moment(Entry entry) => Ratio.Of(entry.At, 1);
+    private static Ratio Moment(TrackEntry entry) => Ratio.Of(entry.At, 1);
 
-    private IEnumerable<(Entry Before, Entry After)> Steps() => _entries.Zip(_entries.Skip(1));
+    private IEnumerable<(TrackEntry Before, TrackEntry After)> Steps() => _entries.Zip(_entries.Skip(1));
 
-    private IEnumerable<(Entry Before, Entry After)> Lines() => Steps().Where(step => !IsGap(step));
-
-    private bool IsGap((Entry Before, Entry After) step) => step.After.At - step.Before.At > _longestGap;
-
-    private readonly record struct Entry(long At, int Hundredths);
+    private bool IsGap((TrackEntry Before, TrackEntry After) step) => step.After.At - step.Before.At > _longestGap;
 }

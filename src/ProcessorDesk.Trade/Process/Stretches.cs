@@ -69,6 +69,6 @@ internal sealed class Stretches
         return last;
     }
 
-    /// <summary>One of its stretches ends at that moment.</summary>
-    public bool EndsAt(Ratio moment) => _parts.Any(part => part.To == moment);
+    /// <summary>It holds the time just before that moment.</summary>
+    public bool LeadsTo(Ratio moment) => _parts.Any(part => part.From < moment && moment <= part.To);
 }

@@ -46,6 +46,10 @@ public sealed class ComeUpTests
     public void Meat_that_cooled_down_again_starts_anew_from_its_last_moment_at_50() =>
         Check(ProcessVerdict.Meets, 10, Minutes((0, 50), (10, 60), (20, 50), (30, 130), (40, 50)));
 
+    [Fact]
+    public void Meat_that_was_hot_before_starts_once_it_is_cold() =>
+        Check(ProcessVerdict.Meets, 10, Minutes((0, 140), (10, 50), (20, 130)));
+
     private static void Check(ProcessVerdict verdict, int minutes, IEnumerable<ProcessReading> readings)
     {
         var comeUp = Lethality.Check(LethalityKind.Meat65Log, readings).ComeUp;

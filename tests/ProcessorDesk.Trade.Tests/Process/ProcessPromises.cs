@@ -5,7 +5,7 @@ using Xunit;
 namespace ProcessorDesk.Trade.Tests.Process;
 
 /// <summary>What the verdicts on a record promise, whatever is in it.</summary>
-[Properties(MaxTest = 2000, Arbitrary = [typeof(ProcessCases)])]
+[Properties(MaxTest = 1000, Arbitrary = [typeof(ProcessCases)])]
 public sealed class ProcessPromises
 {
     [Property]
@@ -93,8 +93,19 @@ public sealed class ProcessPromises
         Assert.True(Lethal(record, cut).Verdict != ProcessVerdict.Meets || Lethal(record, whole).Verdict == ProcessVerdict.Meets);
     }
 
+    [Property]
+    public void A_gap_never_makes_a_fermentation_meet(ProcessCase record)
+    {
+        var sour = new AcidityReading(Cook.Start.AddSeconds(record.Pick(40_000)), DegreeHourLimit.Target);
+        var whole = Fermentation.Check(record.Readings, [sour], record.LongestGap);
+        var shorter = Fermentation.Check(record.Readings, [sour], record.LongestGap / 2);
+
+        Assert.True(shorter.Verdict != ProcessVerdict.Meets || whole.Verdict == ProcessVerdict.Meets);
+        Assert.Equal(whole.Verdict, Fermentation.Check(record.Readings.Reverse(), [sour, sour], record.LongestGap).Verdict);
+    }
+
     /// <summary>Counted in steps of ten seconds, by decimals alone: a step off, at most, for each entry.</summary>
-    [Property(MaxTest = 1000)]
+    [Property]
     public void The_time_found_is_what_a_count_of_moments_gives(ProcessCase record)
     {
         var check = Lethal(record, record.Readings);
