@@ -30,7 +30,7 @@ internal sealed partial class DemoJob
             foreach (var part in s_bench.Split(weight, [.. Enumerable.Repeat(1L, boxes)]))
             {
                 var packs = Math.Max(1, (int)part.Pounds);
-                if (Records.PackBox(new BoxOrder(_jobId, [(allotment, packs)], part + s_boxTare, s_boxTare, place), act) is { IsDone: false } refused)
+                if (Records.PackBox(new BoxOrder(_jobId, [new PacksIn(allotment, null, packs)], part + s_boxTare, s_boxTare, place), act) is { IsDone: false } refused)
                     return refused;
             }
         }

@@ -2,6 +2,7 @@ using System.Globalization;
 using Microsoft.Playwright;
 using ProcessorDesk.Browser.Tests.Screens;
 using ProcessorDesk.Paper.Tests.Rendering;
+using ProcessorDesk.Web.Tests.Harness;
 using Xunit;
 
 namespace ProcessorDesk.Browser.Tests;
@@ -33,6 +34,7 @@ public sealed class StoryTests(Chromium chromium, StoryShop shop) : IClassFixtur
         await Cut(page, job, owner, script);
         await Split(page, job);
 
+        MadeJob.Finish(shop, job);
         await SignIn(page, shop.Clerk, "Pickup");
         await PickUp(page, job, owner);
         await page.Context.CloseAsync();
@@ -167,13 +169,13 @@ public sealed class StoryTests(Chromium chromium, StoryShop shop) : IClassFixtur
         // Rates by the pound: green, finished, finished, lean, added fat. Tax is 6.25 % of each taxed line.
         (decimal Amount, bool Taxed)[] lines =
         [
-            (95.00m, false), (95.00m, false), (37.14m * 3.75m, true), (20.01m * 4.25m, true), (15.00m * 2.50m, true),
+            (95.00m, false), (95.00m, false), (37.14m * 3.75m, true), (19.86m * 4.25m, true), (14.90m * 2.50m, true),
             (38.53m * 1.10m, false), ((10.71m + 4.55m + 3.68m) * 1.95m, true),
         ];
         var amounts = lines.Select(line => Round(line.Amount)).ToList();
         var taxes = lines.Select((line, i) => line.Taxed ? Round(amounts[i] * 0.0625m) : 0m).ToList();
         var (subtotal, tax) = (amounts.Sum(), taxes.Sum());
-        Assert.Equal((531.13m, 18.68m), (subtotal, tax));
+        Assert.Equal((530.25m, 18.63m), (subtotal, tax));
         var charges = await pickup.Charges();
         Assert.Equal(amounts.Select(Dollars), charges.Select(row => row[4]));
         Assert.Equal(taxes.Select(one => one == 0m ? "" : Dollars(one)), charges.Select(row => row[3]));
@@ -192,7 +194,7 @@ public sealed class StoryTests(Chromium chromium, StoryShop shop) : IClassFixtur
         using var summary = new RenderedPdf(await pickup.Paper("Print the pickup summary"));
         PaperChecks.SaysNotForSale(summary, summary.Pages[0]);
         PaperChecks.HoldsTheCode(summary, summary.Pages[0], shop.ClaimOf(job));
-        foreach (var finished in new[] { "33.43 lb", "20.01 lb", "15.00 lb", "38.53 lb" })
+        foreach (var finished in new[] { "33.10 lb", "19.86 lb", "14.90 lb", "38.40 lb" })
             Assert.Contains(finished, summary.Text, StringComparison.Ordinal);
     }
 

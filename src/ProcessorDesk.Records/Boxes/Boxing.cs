@@ -4,8 +4,12 @@ using ProcessorDesk.Trade;
 namespace ProcessorDesk.Records;
 
 /// <summary>A box as it is packed.</summary>
-/// <param name="Contents">Packs by allotment; null for the packed cuts.</param>
-public sealed record BoxOrder(int JobId, IReadOnlyList<(int? AllotmentId, int Packs)> Contents, Weight Gross, Weight Tare, string? Place);
+public sealed record BoxOrder(int JobId, IReadOnlyList<PacksIn> Contents, Weight Gross, Weight Tare, string? Place);
+
+/// <summary>Packs of one kind that go into a box.</summary>
+/// <param name="AllotmentId">Of a product; null for cuts.</param>
+/// <param name="Cut">Which cut, as the table says it: "Backstrap, steaks"; null where it was not said, and for a product.</param>
+public sealed record PacksIn(int? AllotmentId, string? Cut, int Packs);
 
 /// <summary>Packing boxes, moving and unpacking them.</summary>
 public static class Boxing
@@ -23,7 +27,7 @@ public static class Boxing
             findings.Add(new Finding("Packs", "Count the packs that go into the box."));
         if (order.Gross <= order.Tare)
             findings.Add(new Finding("Gross", "Type what the scale shows with the full box on it, more than its tare."));
-        foreach (var (allotmentId, _) in contents)
+        foreach (var allotmentId in contents.Select(one => one.AllotmentId).Distinct())
         {
             if (allotmentId is null && job.CuttingDoneAt is null)
                 findings.Add(new Finding("Packs", "Cutting is not finished, so the cuts can't be boxed yet."));
@@ -38,7 +42,7 @@ public static class Boxing
         var weighed = WeighIn.OfJob(WeighInKind.Box, order.JobId, null, order.Gross, order.Tare, new Reading("bench", division), act.Now, act.Hand.Id);
         var box = new Box(
             number + 1, weighed, order.Place,
-            contents.Select((one, i) => new BoxContent(i, one.AllotmentId, one.AllotmentId is { } id ? products[id].Name : "Cuts", one.Packs)), act.Now, act.Hand.Id);
+            contents.Select((one, i) => new BoxContent(i, one.AllotmentId, one.AllotmentId is { } id ? products[id].Name : Texts.OrNull(one.Cut) ?? "Cuts", one.Packs)), act.Now, act.Hand.Id);
         records.Boxes.Add(box);
         job.BoxesReopened();
         records.SaveChanges();

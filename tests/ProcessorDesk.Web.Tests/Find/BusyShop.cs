@@ -40,6 +40,11 @@ public sealed class BusyShop : ShopUnderTest
 
             return records.AgreeSplit(Agreed, Weight.FromPounds(30m), act);
         }, Hand);
+        Write((records, act) =>
+        {
+            records.Jobs.Single(job => job.Id == Agreed).Made(act.Now);
+            return Outcome.Done();
+        }, Hand);
     }
 
     public int Clerk { get; }

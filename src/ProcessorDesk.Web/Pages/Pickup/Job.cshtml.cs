@@ -49,7 +49,10 @@ public sealed class JobModel(RecordsContext records, Verbs verbs, ShopDay day) :
 
     public IActionResult OnPostHandOver(int id) =>
         After(Run("hand over", act => records.HandOver(new HandOverOrder(
-            id, [.. records.Boxes.Here().Where(box => box.JobId == id).Select(box => box.Id)], [], HandingOver.To, HandingOver.Owing), act)), id, "Handed over. Print the pickup summary below.", nameof(HandingOver));
+            id,
+            [.. records.Boxes.Here().Where(box => box.JobId == id).Select(box => box.Id)],
+            [.. records.Parts.Where(part => part.GivenAt == null && part.Animal.Shares.Any(share => share.JobId == id)).Select(part => part.Id)],
+            HandingOver.To, HandingOver.Owing), act)), id, "Handed over. Print the pickup summary below.", nameof(HandingOver));
 
     private Outcome Run(string verb, Func<Act, Outcome> work) => verbs.Run(verb, new Hand(SignedIn.StaffId, SignedIn.Station), FormKey, work);
 

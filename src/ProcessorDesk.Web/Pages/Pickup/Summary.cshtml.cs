@@ -46,13 +46,7 @@ public sealed class SummaryModel(RecordsContext records, ShopDay day) : StationP
     }
 
     private IEnumerable<PickupItem> Made(int job) =>
-        records.GrindAllotments.AsNoTracking()
-            .Where(one => records.AgreedSplits.Any(split => split.Id == one.AgreedSplitId && split.JobId == job && split.WithdrawnAt == null))
-            .OrderBy(one => one.Position)
-            .Select(one => new { one.Product.Name, one.Finished })
-            .AsEnumerable()
-            .Where(one => one.Finished.IsPositive)
-            .Select(one => new PickupItem(one.Name, "", $"about {day.Print(one.Finished)}"));
+        records.MadeOf(job).Where(made => made.IsReleased).Select(made => new PickupItem(made.Name, "", day.Print(made.Finished!.Value)));
 
     private IEnumerable<PickupItem> Cuts(int job)
     {
