@@ -16,7 +16,7 @@ public sealed record BoxLabel(
     string ShopName,
     string Box,
     string JobNumber,
-    IReadOnlyList<BoxContent> Contents,
+    IReadOnlyList<ContentLine> Contents,
     string NetWeight,
     DateOnly Packed,
     string Place,
@@ -48,10 +48,4 @@ public sealed record BoxLabel(
 
         return canvas.Save();
     }
-}
-
-/// <summary>One kind of thing in a box: "Ring sausage", "12 packs".</summary>
-public sealed record BoxContent(string What, string Count)
-{
-    internal string Words => Count.Length > 0 ? $"{What}, {Count}" : What;
 }

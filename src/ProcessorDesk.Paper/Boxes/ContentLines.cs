@@ -6,7 +6,7 @@ namespace ProcessorDesk.Paper;
 internal static class ContentLines
 {
     /// <summary>Draws them into the box from its top and returns the height they took.</summary>
-    public static double Draw(Canvas canvas, IReadOnlyList<BoxContent> contents, Box room, double largest, double smallest)
+    public static double Draw(Canvas canvas, IReadOnlyList<ContentLine> contents, Box room, double largest, double smallest)
     {
         var lettering = new Lettering(largest, Bold: true);
         while (lettering.Size > smallest && !Fits(canvas, contents, lettering, room))
@@ -18,10 +18,10 @@ internal static class ContentLines
         return canvas.Lines(lines, lettering, room.X, room.Y);
     }
 
-    private static bool Fits(Canvas canvas, IReadOnlyList<BoxContent> contents, Lettering lettering, Box room) =>
+    private static bool Fits(Canvas canvas, IReadOnlyList<ContentLine> contents, Lettering lettering, Box room) =>
         contents.Count * lettering.LineHeight <= room.Height && contents.All(content => canvas.Measure(content.Words, lettering) <= room.Width);
 
-    private static string Line(Canvas canvas, BoxContent content, Lettering lettering, double width)
+    private static string Line(Canvas canvas, ContentLine content, Lettering lettering, double width)
     {
         if (canvas.Measure(content.Words, lettering) <= width || content.Count.Length == 0)
             return canvas.Shorten(content.Words, lettering, width);

@@ -1,6 +1,6 @@
 namespace ProcessorDesk.Paper.Drawing;
 
-/// <summary>A column: its head, its part of the width, whether figures stand to the right, how it is set, and whether it is a box to tick or a line to write on.</summary>
+/// <summary>A column: its head, its part of the width, whether figures stand to the right, how it is set, and whether it is a box to tick or, where its cell is empty, a line to write on.</summary>
 internal sealed record Column(string Head, double Share, bool Figures = false, Lettering? Lettering = null, bool Ticked = false, bool Written = false)
 {
     public Lettering Set => Lettering ?? Drawing.Lettering.Body;
@@ -99,7 +99,7 @@ internal static class Table
                 var lettering = Of(columns[i], Strong);
                 if (columns[i].Ticked && First)
                     sheet.TickBox(x, top + ascent, columns.MaxBy(column => column.Set.Size)!.Set);
-                else if (columns[i].Written && Last)
+                else if (columns[i].Written && Last && Cells[i].All(line => line.Length == 0))
                     sheet.Canvas.Line(x, sheet.Y + Height - WriteAbove, x + widths[i], sheet.Y + Height - WriteAbove, 0.9);
                 else
                     Cell(sheet, columns[i], Cells[i], lettering, x, widths[i], top + ascent - lettering.Ascent);

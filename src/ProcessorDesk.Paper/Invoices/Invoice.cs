@@ -14,7 +14,7 @@ namespace ProcessorDesk.Paper;
 /// <param name="Totals">Above the total: "Subtotal", "Sales tax 6.25 %".</param>
 /// <param name="Total">"$187.45".</param>
 /// <param name="Payments">"Deposit, Fri 27 Nov 2026, cash", "-$50.00".</param>
-/// <param name="Balance">What is left: "$137.45".</param>
+/// <param name="Balance">What is left: "$137.45"; below zero where more was paid than is billed here, "-$12.55".</param>
 /// <param name="TaxWords">What the shop says about tax; may be empty.</param>
 /// <param name="Note">Terms of payment; may be empty.</param>
 /// <param name="Yield">The yield statement; null for a credit note or where nothing was weighed.</param>

@@ -74,7 +74,9 @@ internal static class InvoicePaper
 
         foreach (var payment in invoice.Payments)
             Sum(sheet, payment.Label, payment.Value, Lettering.Body);
-        Sum(sheet, invoice.Credits is null ? "To pay" : "Credited", invoice.Balance, Total, ruled: true);
+        // A deposit may be more than a first hand-over costs.
+        var (label, left) = invoice.Balance.StartsWith('-') ? ("In your favour", invoice.Balance[1..]) : ("To pay", invoice.Balance);
+        Sum(sheet, invoice.Credits is null ? label : "Credited", left, Total, ruled: true);
     }
 
     /// <summary>From what was before to what is left, so that an owner can add it up.</summary>

@@ -24,8 +24,8 @@ internal static class BatchAfterPaper
             sheet.Heading("Packing", Blanks.Height);
         var done = stuffed ? "Stuffed" : "Packed";
         Blanks.Draw(sheet, ($"{done} from", 18), ("to", 18), ($"Weight {done.ToLowerInvariant()}, lb", 24), ("Left in the machines, lb", 24), ("Initials", 16));
-        Log(sheet, after.Cooking, "Chamber, °F");
-        Log(sheet, after.Chilling, "Room, °F");
+        foreach (var log in after.Logs)
+            Log(sheet, log);
         sheet.Heading("Finished weight", Blanks.Height);
         Blanks.Draw(sheet, ("Finished weight, lb", 30), ("Pieces or packs", 22), ("Day and time", 28), ("Initials", 20));
     }
@@ -36,19 +36,14 @@ internal static class BatchAfterPaper
         sheet.Paragraph(words, Words);
     }
 
-    private static void Log(Sheet sheet, BatchLog? log, string around)
+    private static void Log(Sheet sheet, BatchLog log)
     {
-        if (log is null)
-            return;
         sheet.Heading(log.Heading, 5 * LogRow);
         if (log.Target.Length > 0)
             sheet.Paragraph(log.Target, Words);
         Table.Draw(sheet,
-            [
-                new Column("Time", 18, Written: true), new Column("Probe 1, °F", 18, Written: true), new Column("Probe 2, °F", 18, Written: true),
-                new Column(around, 18, Written: true), new Column("Initials", 14, Written: true),
-            ],
-            [.. Enumerable.Range(0, log.Lines).Select(IReadOnlyList<string> (_) => ["", "", "", "", ""])],
+            [new Column("Time", 18, Written: true), .. log.Columns.Select(column => new Column(column, 18, Written: true)), new Column("Initials", 14, Written: true)],
+            [.. Enumerable.Range(0, log.Lines).Select(IReadOnlyList<string> (_) => [.. Enumerable.Repeat("", log.Columns.Count + 2)])],
             leastRow: LogRow);
     }
 }

@@ -15,7 +15,7 @@ public sealed record BatchLoad(
     BatchCure? Cure,
     string Green);
 
-/// <summary>Meat from one lug: "Rosa Lindqvist", "1042", lug "14", planned "12.50 lb", then "12.50 lb".</summary>
+/// <summary>An owner's meat, from one lug where it is known: "Rosa Lindqvist", "1042", "14", planned "12.50 lb", then "12.50 lb". Without a lug there is a line to write it on.</summary>
 public sealed record BatchMeat(string Owner, string JobNumber, string Lug, string Planned, string Then);
 
 /// <summary>Added fat: "Pork trim, 72 % lean", planned "5.36 lb", then "17.86 lb".</summary>

@@ -52,24 +52,24 @@ internal static class BatchLoadPaper
 
     private static void Meat(Sheet sheet, BatchLoad load, string name) =>
         Table.Draw(sheet,
-            Columns($"{name}: meat", "Lug", "Planned", Plain, Strong),
+            Columns($"{name}: meat", new Column("Lug", 16, Figures: true, Lettering: Plain, Written: true), "Planned"),
             [
                 .. load.Meat.Select(IReadOnlyList<string> (meat) => ["", $"{meat.Owner}, job {meat.JobNumber}", meat.Lug, meat.Planned, "", meat.Then, ""]),
-                .. load.AddedFat.Select(IReadOnlyList<string> (fat) => ["", "Added fat: " + fat.Name, "", fat.Planned, "", fat.Then, ""]),
+                .. load.AddedFat.Select(IReadOnlyList<string> (fat) => ["", "Added fat: " + fat.Name, "bought in", fat.Planned, "", fat.Then, ""]),
             ],
             leastRow: RowHeight);
 
     private static void Ingredients(Sheet sheet, BatchLoad load, string name) =>
         Table.Draw(sheet,
-            Columns($"{name}: ingredients", "lb and oz", "Grams", Plain, Strong),
+            Columns($"{name}: ingredients", new Column("lb and oz", 16, Figures: true, Lettering: Plain), "Grams"),
             [.. load.Ingredients.Select(IReadOnlyList<string> (line) => ["", line.Name, line.PoundsAndOunces, line.Grams, "", line.Then, ""])],
             leastRow: RowHeight);
 
     /// <summary>One grid for meat and ingredients, so that planned and written figures stand under each other.</summary>
-    private static IReadOnlyList<Column> Columns(string what, string second, string first, Lettering plain, Lettering strong) =>
+    private static IReadOnlyList<Column> Columns(string what, Column second, string amount) =>
     [
-        new Column("", 4, Ticked: true, Lettering: plain), new Column(what, 46, Lettering: plain), new Column(second, 16, Figures: true, Lettering: plain),
-        new Column(first, 18, Figures: true, Lettering: strong), new Column("Weighed", 15, Written: true, Lettering: plain),
-        new Column("Then in mixer", 15, Figures: true, Lettering: plain), new Column("Initials", 11, Written: true, Lettering: plain),
+        new Column("", 4, Ticked: true, Lettering: Plain), new Column(what, 46, Lettering: Plain), second,
+        new Column(amount, 18, Figures: true, Lettering: Strong), new Column("Weighed", 15, Written: true, Lettering: Plain),
+        new Column("Then in mixer", 15, Figures: true, Lettering: Plain), new Column("Initials", 11, Written: true, Lettering: Plain),
     ];
 }

@@ -48,9 +48,5 @@ public sealed record BatchOwner(string Name, string JobNumber, string Lean);
 /// <summary>What happens to the mix after the mixer; what is empty is left out.</summary>
 /// <param name="Rest">"At least 4 h at or under 40 °F".</param>
 /// <param name="Casings">"Beef rounds, 40 mm: soak 38 ft".</param>
-/// <param name="Cooking">The log of cooking or smoking; null where the product is neither.</param>
-/// <param name="Chilling">The log of chilling; null where nothing was heated.</param>
-public sealed record BatchAfter(string Rest, string Casings, BatchLog? Cooking, BatchLog? Chilling);
-
-/// <summary>A log to be written by hand: "Smoking and cooking", what is to be reached, and how many empty lines; 13 and 7 stand on one page with the finished weight.</summary>
-public sealed record BatchLog(string Heading, string Target, int Lines);
+/// <param name="Logs">Readings to be written by hand, in the order of the work; empty for a fresh product.</param>
+public sealed record BatchAfter(string Rest, string Casings, IReadOnlyList<BatchLog> Logs);

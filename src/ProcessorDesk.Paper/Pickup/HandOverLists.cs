@@ -28,7 +28,7 @@ internal static class HandOverLists
         List<string[]> rows =
         [
             .. boxes.Select(box => new[] { $"Box {box.Box}", string.Join('\n', box.Contents.Select(content => content.Words)), box.Code, box.NetWeight }),
-            .. items.Select(item => new[] { "", new BoxContent(item.What, item.Count).Words, item.Code, item.Weight }),
+            .. items.Select(item => new[] { "", new ContentLine(item.What, item.Count).Words, item.Code, item.Weight }),
         ];
         Column[] columns = [new("", 18), new("", 56, Lettering: strong), new("Ticket", 17), new("Net weight", 20, Figures: true)];
         // Without boxes the first column would stand empty.

@@ -38,7 +38,7 @@ public sealed record PickupSummary(
 }
 
 /// <summary>A box: which one, "2 of 4", its ticket code, what is in it, and its net weight, "24.10 lb".</summary>
-public sealed record PickupBox(string Box, string Code, IReadOnlyList<BoxContent> Contents, string NetWeight);
+public sealed record PickupBox(string Box, string Code, IReadOnlyList<ContentLine> Contents, string NetWeight);
 
 /// <summary>"Backstrap steaks", "8 packs", "9.40 lb", and its ticket code where it has one; a part without a weight leaves it empty.</summary>
 public sealed record PickupItem(string What, string Count, string Weight, string Code = "");

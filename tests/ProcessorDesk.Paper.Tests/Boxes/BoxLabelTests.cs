@@ -88,7 +88,7 @@ public sealed class BoxLabelTests
     public void Fields_that_are_all_far_too_long_stay_apart_and_inside(LabelStock stock)
     {
         var flood = Samples.Many("Wwwwwwwwww", 12);
-        var label = new BoxLabel(flood, flood, flood, [.. Enumerable.Repeat(new BoxContent(flood, flood), 30)], flood, Samples.Day, flood, flood, Samples.Code);
+        var label = new BoxLabel(flood, flood, flood, [.. Enumerable.Repeat(new ContentLine(flood, flood), 30)], flood, Samples.Day, flood, flood, Samples.Code);
 
         using var pdf = new RenderedPdf(BoxLabel.Draw([label], stock));
 

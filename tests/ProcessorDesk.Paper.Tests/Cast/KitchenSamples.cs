@@ -13,8 +13,10 @@ internal static class KitchenSamples
         [], [Lead], ["Soybeans"], [RingLoad("14"), RingLoad("15")], "37.14 lb",
         new BatchAfter(
             "At least 4 h at or under 40 °F", "Beef rounds, 40 mm: soak 38 ft for an hour in lukewarm water",
-            new BatchLog("Smoking and cooking", "Until both probes show 152 °F in the middle of the thickest piece.", 13),
-            new BatchLog("Chilling", "From 130 to 80 °F in 1 h 30 min at most, from 80 to 40 °F in 5 h at most.", 7)));
+            [
+                BatchLog.Cooking("Until both probes show 152 °F in the middle of the thickest piece."),
+                BatchLog.Chilling("From 130 to 80 °F in 1 h 30 min at most, from 80 to 40 °F in 5 h at most."),
+            ]));
 
     public static readonly BatchSheet Fresh = Ring with
     {
@@ -23,9 +25,9 @@ internal static class KitchenSamples
         IsCured = false,
         Allergens = [],
         Cautions = [],
-        Loads = [RingLoad("16") with { Cure = null, Green = "18.53 lb" }],
+        Loads = [RingLoad("") with { Cure = null, Green = "18.53 lb" }],
         Green = "18.53 lb",
-        After = new BatchAfter("", "", null, null),
+        After = new BatchAfter("", "", []),
     };
 
     public static readonly BatchSheet Extreme = Ring with
@@ -42,12 +44,15 @@ internal static class KitchenSamples
         Holds = [Pending, NoTag],
         Cautions = [Lead, Disease],
         Allergens = ["Milk", "Soybeans", "Wheat", "Sesame", "Egg", "Tree nuts (walnut, hazelnut)", "Fish"],
-        Loads = [.. Enumerable.Range(1, 3).Select(Crowded)],
-        Green = "4,045.17 lb",
+        Loads = [.. Enumerable.Range(1, 2).Select(Crowded)],
+        Green = "2,696.78 lb",
         After = new BatchAfter(
             Many("At least 12 h at or under 40 °F, covered, the lid marked with the batch and the hour.", 3), Many("Collagen 19 mm, 240 ft, not soaked.", 4),
-            new BatchLog("Smoking, drying and cooking", Many("Until all probes show 158 °F in the middle of the thickest piece.", 3), 60),
-            new BatchLog("Chilling", "From 130 to 80 °F in 1 h 30 min at most, from 80 to 40 °F in 5 h at most.", 40)),
+            [
+                BatchLog.Fermenting("To pH 5.3 within 1,200 degree-hours above 60 °F."),
+                BatchLog.Cooking(Many("Until all probes show 158 °F in the middle of the thickest piece.", 3), 40),
+                BatchLog.Chilling("From 130 to 80 °F in 1 h 30 min at most, from 80 to 40 °F in 5 h at most.", 30),
+            ]),
     };
 
     /// <summary>17.86 lb of meat and fat with 4 % of additions: 18.57 lb.</summary>
@@ -65,7 +70,7 @@ internal static class KitchenSamples
         "18.57 lb");
 
     private static BatchLoad Crowded(int number) => new(
-        [.. Enumerable.Range(1, 14).Select(i => new BatchMeat(i == 1 ? LongName : $"Owner {i} {LongWord}", $"2026-1042{i}", $"1,2{i:00}-B", "12.50 lb", $"{i * 12.5m:0.00} lb"))],
+        [.. Enumerable.Range(1, 14).Select(i => new BatchMeat(i == 1 ? LongName : $"Owner {i} {LongWord}", $"2026-1042{i}", i % 3 == 0 ? "" : $"1,2{i:00}-B", "12.50 lb", $"{i * 12.5m:0.00} lb"))],
         [new BatchFat("beef fat from the flank and the kidney, ground once, bought in frozen", "205.36 lb", "380.36 lb"), new BatchFat("suet", "105.36 lb", "485.72 lb")],
         "485.72 lb",
         [.. Enumerable.Range(1, 16).Select(i => new BatchIngredient($"Ingredient {number}.{i}: high-temperature cheddar cheese, diced", "12,345.6 g", "27 lb 3.48 oz", $"{485.72m + i * 27.22m:0.00} lb"))],

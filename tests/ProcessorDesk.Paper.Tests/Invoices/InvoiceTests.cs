@@ -70,6 +70,15 @@ public sealed class InvoiceTests
     }
 
     [Fact]
+    public void A_deposit_greater_than_the_first_invoice_is_in_the_owners_favour()
+    {
+        using var pdf = new RenderedPdf(Invoice.Draw([InvoiceSamples.Second with { Account = null, Payments = [new Fact("Deposit, Fri 27 Nov 2026, cash", "-$50.00")], Balance = "-$10.26" }]));
+
+        Assert.Contains(pdf.Text.Split('\n'), line => line.Contains("In your favour", StringComparison.Ordinal) && line.TrimEnd().EndsWith(" $10.26", StringComparison.Ordinal));
+        Assert.DoesNotContain("To pay", pdf.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_first_invoice_has_no_account_but_its_own_payments()
     {
         using var pdf = new RenderedPdf(Invoice.Draw([InvoiceSamples.Ordinary]));
