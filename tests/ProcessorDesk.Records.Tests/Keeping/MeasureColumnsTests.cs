@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using ProcessorDesk.Records.Tests.Cast;
+using ProcessorDesk.Records.Tests.Plans;
 using ProcessorDesk.Trade;
 using Xunit;
 
@@ -18,13 +19,13 @@ public sealed class MeasureColumnsTests(ShopFile shop) : IClassFixture<ShopFile>
                 records.WeighIns.Add(OfJob(job.Id, Weight.FromPounds(pounds), act));
             return job.Id;
         });
-        var watch = new PlanWatch();
-        using var records = PlanWatch.Open(shop, watch);
+        var watch = new QueryWatch();
+        using var records = shop.Open(watch);
 
         var sum = records.WeighIns.Where(one => one.JobId == jobId).Sum(one => one.Net.Milligrams);
 
         Assert.Equal(Weight.FromPounds(1.25m).Milligrams + Weight.FromPounds(2.50m).Milligrams, sum);
-        Assert.Contains("SUM(\"w\".\"NetMg\")", Assert.Single(watch.Queries), StringComparison.Ordinal);
+        Assert.Contains("SUM(\"w\".\"NetMg\")", Assert.Single(watch.Seen).Sql, StringComparison.Ordinal);
     }
 
     [Fact]

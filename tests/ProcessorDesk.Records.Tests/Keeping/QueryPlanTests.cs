@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using ProcessorDesk.Records.Tests.Cast;
+using ProcessorDesk.Records.Tests.Plans;
 using ProcessorDesk.Trade;
 using Xunit;
 
@@ -42,23 +43,25 @@ public sealed class QueryPlanTests(ShopFile shop) : IClassFixture<ShopFile>
     [MemberData(nameof(Names))]
     public void A_shared_query_reads_no_whole_table(string query)
     {
-        var watch = new PlanWatch();
-        using var records = PlanWatch.Open(shop, watch);
+        var plans = shop.PlansOf(_queries[query]);
 
-        _queries[query](records);
-
-        Assert.NotEmpty(watch.Plan);
-        Assert.Empty(watch.Scans);
+        Assert.NotEmpty(plans.SelectMany(plan => plan.Steps));
+        Assert.Empty(plans.SelectMany(plan => plan.Scans));
     }
 
     [Fact]
-    public void A_query_without_an_index_would_be_seen()
-    {
-        var watch = new PlanWatch();
-        using var records = PlanWatch.Open(shop, watch);
+    public void A_query_without_an_index_is_seen() =>
+        Assert.NotEmpty(shop.PlansOf(records => records.Jobs.Where(job => job.Notes == "soon").Load()).SelectMany(plan => plan.Scans));
 
-        records.Jobs.Where(job => job.Notes == "soon").Load();
+    [Fact]
+    public void An_index_read_from_end_to_end_is_seen() =>
+        Assert.NotEmpty(shop.PlansOf(records => records.Jobs.Select(job => job.Number).OrderBy(number => number).Load()).SelectMany(plan => plan.Scans));
 
-        Assert.NotEmpty(watch.Scans);
-    }
+    [Fact]
+    public void An_index_made_for_one_query_is_seen() =>
+        Assert.NotEmpty(shop.PlansOf(records => records.Owners.Where(owner => records.JobPeople.Any(person => person.Name == owner.Name && person.Phone == owner.Phone)).Load()).SelectMany(plan => plan.Scans));
+
+    [Fact]
+    public void The_first_rows_of_an_index_are_not_a_scan() =>
+        Assert.Empty(shop.PlansOf(records => records.Jobs.OrderByDescending(job => job.TakenAt).Take(20).Load()).SelectMany(plan => plan.Scans));
 }
