@@ -25,9 +25,12 @@ public class ShopUnderTest : WebApplicationFactory<Program>
     {
     }
 
-    protected ShopUnderTest(bool demo)
+    /// <param name="demo">Whether it is the made-up shop.</param>
+    /// <param name="lay">Puts records into the shop's folder before it opens; null for a new shop.</param>
+    protected ShopUnderTest(bool demo, Action<string>? lay = null)
     {
         _demo = demo;
+        lay?.Invoke(_folder);
         UseKestrel(0);
         StartServer();
     }

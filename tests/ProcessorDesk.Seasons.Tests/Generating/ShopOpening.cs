@@ -1,0 +1,73 @@
+using ProcessorDesk.Migrations;
+using ProcessorDesk.Records;
+using ProcessorDesk.Trade;
+using Microsoft.Extensions.Time.Testing;
+
+namespace ProcessorDesk.Seasons.Tests.Generating;
+
+/// <summary>The shop on the morning before its first season, set up through the verbs: hands, products, lugs, a price list for every season.</summary>
+internal static class ShopOpening
+{
+    public const string Sausage = "Smoked ring sausage";
+    public const string Breakfast = "Breakfast sausage";
+    public const string BeefFat = "Ground with beef fat";
+
+    private const int Lugs = 1_200;
+
+    /// <param name="seasons">The first day of each.</param>
+    public static void Open(string path, IReadOnlyList<DateOnly> seasons, DateTime at)
+    {
+        var clock = new FakeTimeProvider(new DateTimeOffset(at));
+        SchemaKeeper.BringUpToDate(path, clock);
+        using var records = RecordsFile.Open(path);
+        using var gate = new WriteGate();
+        var verbs = new Verbs(records, gate, clock);
+        StartingShop.Lay(records, verbs, "Nettlefork Custom Meats", "America/Chicago", isDemo: false);
+        verbs.Run("set up the shop", Hand.SetUp, null, act =>
+        {
+            records.Shop.Single().SetRules(TagRule.Hold, Proportion.FromPercent(5.5m), "Sales tax", Proportion.FromPercent(5m));
+            foreach (var (role, count) in ((StaffRole, int)[])[(StaffRole.Manager, 1), (StaffRole.Clerk, 3), (StaffRole.Cutter, 6), (StaffRole.Kitchen, 3)])
+                records.Staff.AddRange(Enumerable.Range(1, count).Select(i => new Staff($"{role} {i}", $"{role.ToString()[..2]}{i}", role)));
+            records.Lugs.AddRange(Enumerable.Range(1, Lugs).Select(number => new Lug(number, Weight.FromPounds(number % 3 == 0 ? 2.86m : 3.10m), act.Now)));
+            records.Products.AddRange(
+                Made(act, Sausage, ProcessKind.Smoked, 70m, "Pork trim", true, (8m, 10m, 12m)),
+                Made(act, Breakfast, ProcessKind.Fresh, 70m, "Pork trim", true, (0m, 1m, 2m)),
+                Made(act, BeefFat, ProcessKind.Fresh, 90m, "Beef suet", false, (0m, 0m, 0m)));
+            records.SaveChanges();
+            records.PriceLists.AddRange(seasons.Select((day, i) => new PriceList($"Season {i + 1}", day, Prices(records, i))));
+            return Outcome.Done();
+        });
+        verbs.Run("begin at the prices", Hand.SetUp, null, act =>
+        {
+            foreach (var list in records.PriceLists.AsEnumerable().Where(list => seasons.Contains(list.StartsOn)))
+                list.Use(act.Now);
+            return Outcome.Done();
+        });
+    }
+
+    private static Product Made(Act act, string name, ProcessKind kind, decimal lean, string fat, bool isPork, (decimal Low, decimal Typical, decimal High) loss)
+    {
+        var product = new Product(name, kind, cured: kind == ProcessKind.Smoked);
+        List<FormulaIngredient> lines = [new(0, "Salt", IngredientBasis.PercentOfMeatBlock, 1.6m, Proportion.Zero, Proportion.Zero, false, null)];
+        if (product.Cured)
+            lines.Add(new(1, "Pink curing salt", IngredientBasis.OuncesPerHundredPounds, 4m, Proportion.FromPercent(6.25m), Proportion.Zero, false, null));
+        product.Reformulate(new FormulaVersion(
+            act.Now, Proportion.FromPercent(lean), fat, isPork,
+            (Proportion.FromPercent(loss.Low), Proportion.FromPercent(loss.Typical), Proportion.FromPercent(loss.High)), Weight.FromPounds(5m), Weight.Zero, lines));
+        return product;
+    }
+
+    private static List<Price> Prices(RecordsContext records, int season) =>
+    [
+        .. ((Species Species, int Cents, ChargeBasis Basis)[])
+            [
+                (Species.WhiteTailDeer, 11_500, ChargeBasis.Each), (Species.Elk, 24_000, ChargeBasis.Each), (Species.Lamb, 9_000, ChargeBasis.Each),
+                (Species.Hog, 95, ChargeBasis.HangingPound), (Species.Beef, 92, ChargeBasis.HangingPound),
+            ] is var animals ? animals.Select(one => new Price(PriceFor.Animal, "Cutting", one.Basis, one.Cents + season, taxed: false, one.Species)) : [],
+        .. records.Products.AsEnumerable().Select(product =>
+            new Price(PriceFor.Product, product.Name, ChargeBasis.GreenPound, product.IsPlainGround ? 60 : 300 + season, taxed: !product.IsPlainGround, productId: product.Id)),
+        new(PriceFor.AddedFat, "Fat bought in and added", ChargeBasis.AddedFatPound, 195, taxed: true),
+        new(PriceFor.Extra, "Caping", ChargeBasis.Each, 4_000, taxed: false),
+        new(PriceFor.Deposit, "Deposit", ChargeBasis.Each, 5_000, taxed: false),
+    ];
+}

@@ -1,0 +1,90 @@
+using Microsoft.EntityFrameworkCore;
+using ProcessorDesk.Records;
+using ProcessorDesk.Seasons.Tests.Filing;
+using ProcessorDesk.Seasons.Tests.Generating;
+using ProcessorDesk.Trade;
+using Xunit;
+
+namespace ProcessorDesk.Seasons.Tests;
+
+/// <summary>The made-up seasons are a shop's: its rules hold, its pages' own queries read them, and the same seed makes the same.</summary>
+public sealed class GeneratorTests : IDisposable
+{
+    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("processor-desk-seasons-");
+
+    [Fact]
+    public void The_same_seed_makes_the_same_file_and_another_another()
+    {
+        var first = FileRows.DigestOf(Fill("first", 7));
+
+        Assert.Equal(first, FileRows.DigestOf(Fill("second", 7)));
+        Assert.NotEqual(first, FileRows.DigestOf(Fill("third", 8)));
+    }
+
+    [Fact]
+    public void A_small_season_keeps_every_promise()
+    {
+        var path = Fill("small", 1);
+
+        SeasonChecks.All(path);
+        using var records = RecordsFile.Open(path);
+        Assert.Equal(Enum.GetValues<JobStage>().Order(), records.Jobs.AsEnumerable().Select(job => job.Stage).Distinct().Order());
+        Assert.Equal(SeasonSize.Small.Jobs, records.Jobs.Count());
+        Assert.Equal(SeasonSize.Small.Owners, records.Owners.Count());
+        Assert.Equal(SeasonSize.Small.Owners / 10, records.Jobs.GroupBy(job => job.OwnerId).Count(jobs => jobs.Count() > 30));
+    }
+
+    /// <summary>A new table is filled by the seasons too, or its pages are looked at empty.</summary>
+    [Fact]
+    public void No_table_is_empty()
+    {
+        var path = Fill("tables", 1);
+        var counts = FileRows.Counts(path);
+        using var records = RecordsFile.Open(path);
+
+        Assert.All(records.Model.GetEntityTypes(), entity => Assert.True(counts.GetValueOrDefault(entity.GetTableName()!) > 0, entity.ShortName()));
+    }
+
+    [Fact]
+    public void What_was_written_reads_back_as_the_app_would_have_made_it()
+    {
+        using var records = RecordsFile.Open(Fill("read", 1));
+        var division = records.Shop.Single().BenchDivision;
+        var jobs = records.Jobs.Include(job => job.CutOrder).Include(job => job.Asks).AsSplitQuery().Where(job => job.HandedOverAt != null).OrderBy(job => job.Id).ToList();
+
+        Assert.NotEmpty(jobs);
+        foreach (var job in jobs.Where((_, i) => i % 10 == 0))
+        {
+            var lean = records.LeanOf(job.Id, division);
+            var split = records.AgreedSplits.Include(one => one.Allotments).Single(one => one.JobId == job.Id && one.WithdrawnAt == null);
+            Assert.Equal(split.Lean, lean);
+            Assert.Equal(
+                records.PlanGrind(job.Id, lean, division).Lines.Select(line => (line.Ask.Product.Id, line.Given.Lean, line.Given.Green, line.Given.FinishedLow)),
+                split.Allotments.OrderBy(one => one.Position).Select(one => (one.ProductId, one.Lean, one.Green, one.FinishedLow)));
+            Assert.Equal(CutMenu.Groups.Select(group => group.Code), job.CutOrder.OrderBy(line => line.Position).Select(line => line.Group));
+            Assert.All(records.WeightsOf(job.Id, division).Animals, animal => Assert.True(animal.Arrival > animal.HotHanging && animal.Fraction <= Ratio.One));
+            Assert.All(records.MadeOf(job.Id), product => Assert.True(product is { IsReleased: true, Finished.IsPositive: true }));
+            Assert.NotNull(YieldAccounts.Kept(records.Invoices.First(invoice => invoice.JobId == job.Id).Statement));
+            Assert.Equal(DateTimeKind.Utc, job.TakenAt.Kind);
+        }
+    }
+
+    [Fact]
+    public void A_row_that_points_at_nothing_is_refused()
+    {
+        using var rows = new SeasonRows(Fill("lost", 1));
+        rows.Add(new AgreedSplit(1_000_000, Weight.Zero, SeasonGenerator.Ends, 1, []));
+        rows.Write();
+
+        Assert.Throws<InvalidOperationException>(rows.Finish);
+    }
+
+    public void Dispose() => _folder.Delete(recursive: true);
+
+    private string Fill(string name, int seed)
+    {
+        var path = Path.Combine(_folder.CreateSubdirectory(name).FullName, RecordsFile.Name);
+        SeasonGenerator.Fill(path, SeasonSize.Small, seed);
+        return path;
+    }
+}

@@ -1,0 +1,41 @@
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Hosting;
+using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using ProcessorDesk.Records.Tests.Plans;
+
+namespace ProcessorDesk.Seasons.Tests.Looking;
+
+/// <summary>Stands before all else in the server and notes each page load; one at a time, as the walks over the pages open them.</summary>
+internal sealed class PageLoads : IStartupFilter
+{
+    private readonly List<PageLoad> _seen = [];
+
+    public QueryWatch Watch { get; } = new();
+
+    /// <summary>What was seen since the last time.</summary>
+    public IReadOnlyList<PageLoad> Take()
+    {
+        PageLoad[] taken = [.. _seen];
+        _seen.Clear();
+        return taken;
+    }
+
+    public Action<IApplicationBuilder> Configure(Action<IApplicationBuilder> next) => app =>
+    {
+        app.Use(async (context, go) =>
+        {
+            Watch.Take();
+            var started = TimeProvider.System.GetTimestamp();
+            await go(context);
+            Note(context, TimeProvider.System.GetElapsedTime(started));
+        });
+        next(app);
+    };
+
+    private void Note(HttpContext context, TimeSpan took)
+    {
+        if (context.GetEndpoint()?.Metadata.GetMetadata<PageActionDescriptor>() is { } page)
+            _seen.Add(new PageLoad(page.ViewEnginePath, context.Request.Path + context.Request.QueryString, context.Response.StatusCode, Watch.Take(), took));
+    }
+}
