@@ -24,6 +24,12 @@ public abstract class StationPage : PageModel
     /// <summary>Who acts, and where: for <see cref="Verbs.Run"/>.</summary>
     protected Hand Hand => SignedIn.Hand;
 
+    /// <summary>
+    /// This very form was saved before: its answer was lost on the way, or it was sent twice. A page that holds what stands against
+    /// what was typed asks this first, or it would hold the form's own result against it.
+    /// </summary>
+    protected bool WasSaved(RecordsContext records) => FormKey is { } key && records.FormKeys.Any(saved => saved.Key == key);
+
     /// <summary>Shown once, at the top of the next page: "Saved."</summary>
     protected void Say(string words) => TempData["Said"] = words;
 }

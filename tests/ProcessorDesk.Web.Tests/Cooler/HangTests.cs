@@ -67,6 +67,21 @@ public sealed class HangTests(ShopUnderTest shop) : IClassFixture<ShopUnderTest>
     }
 
     [Fact]
+    public async Task A_second_press_books_nothing_twice_and_asks_for_no_reason()
+    {
+        var (_, animals) = shop.TakeIn("Ada Fenn", 128.5m);
+        using var desk = await shop.SignIn(StaffRole.Cutter, "Cooler");
+        var form = await desk.Open($"/Cooler/Hang/{animals[0]}");
+        await form.Send("Save it", ("Input.Kind", "HotHanging"), ("Input.Weight", "96"));
+
+        var again = await form.Press("Save it");
+
+        Assert.Empty(again.Problems);
+        again.Expect("This was saved already");
+        Assert.Equal(1, shop.Read(records => records.WeighIns.Count(one => one.AnimalId == animals[0] && one.Kind == WeighInKind.HotHanging)));
+    }
+
+    [Fact]
     public async Task A_weight_is_kept_in_the_rail_scales_steps()
     {
         var (job, animals) = shop.TakeIn("Ada Fenn", 128.5m);

@@ -35,9 +35,12 @@ public sealed class WeighInTests(ShopUnderTest shop) : IClassFixture<ShopUnderTe
         var form = await desk.Open($"/Cutting/WeighIn/{job}");
 
         await form.Send("Save the weight", ("Input.Lug", lug), ("Input.Gross", "20"));
-        await form.Press("Save the weight");
+        var again = await form.Press("Save the weight");
 
         Assert.Equal(Weight.FromPounds(20m - 3.10m), shop.WeightsOf(job).Lean);
+        // What the first press put into the lug is not held against the second.
+        Assert.Empty(again.Problems);
+        again.Expect("This weight was saved already");
     }
 
     [Fact]

@@ -53,6 +53,11 @@ public sealed class HangModel(RecordsContext records, Verbs verbs, ShopDay shop)
     {
         if (!Load(id))
             return NotFound();
+        if (WasSaved(records))
+        {
+            Say("This was saved already. It is booked once.");
+            return RedirectToPage(new { id });
+        }
         var weight = Read();
         if (!ModelState.IsValid)
             return Page();

@@ -60,6 +60,11 @@ public sealed class WeighInModel(RecordsContext records, Verbs verbs, ShopDay sh
     {
         if (!Load(id))
             return NotFound();
+        if (WasSaved(records))
+        {
+            Say("This weight was saved already. It is booked once.");
+            return RedirectToPage(new { id, animal });
+        }
         if (!Job.IsOnTable)
             ModelState.AddModelError("", Job.Done ? "Cutting of this job is finished. Bring it back to the table first." : "Cutting of this job has not started. Start it on the cut sheet first.");
         var lug = ReadLug();
