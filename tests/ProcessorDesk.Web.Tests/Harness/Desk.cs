@@ -8,17 +8,30 @@ public sealed class Desk : IDisposable
 {
     public const string Pin = "2580";
 
-    private readonly HttpClientHandler _handler = new() { CookieContainer = new CookieContainer(), AllowAutoRedirect = true };
+    private readonly HttpClientHandler _handler;
 
-    public Desk(Uri address) => Client = new HttpClient(_handler) { BaseAddress = address };
+    /// <param name="follows">False shows each answer as it comes, redirects too.</param>
+    public Desk(Uri address, bool follows = true)
+    {
+        _handler = new HttpClientHandler { CookieContainer = new CookieContainer(), AllowAutoRedirect = follows };
+        Client = At(address);
+    }
 
     /// <summary>For requests no browser would make.</summary>
-    public HttpClient Client { get; }
+    public HttpClient Client { get; private set; }
+
+    /// <summary>The shop was started again at another address: cookies and open pages stay, and a page's forms go to where the shop is now.</summary>
+    public void MoveTo(Uri address)
+    {
+        Client.Dispose();
+        Client = At(address);
+    }
 
     public Task<Screen> Open(string path) => Ask(new HttpRequestMessage(HttpMethod.Get, path));
 
     public async Task<Screen> Ask(HttpRequestMessage request)
     {
+        if (request.RequestUri is { IsAbsoluteUri: true } asShown) request.RequestUri = new Uri(Client.BaseAddress!, asShown.PathAndQuery);
         using var answer = await Client.SendAsync(request);
         return await Screen.Read(this, answer);
     }
@@ -45,4 +58,6 @@ public sealed class Desk : IDisposable
         Client.Dispose();
         _handler.Dispose();
     }
+
+    private HttpClient At(Uri address) => new(_handler, disposeHandler: false) { BaseAddress = address };
 }

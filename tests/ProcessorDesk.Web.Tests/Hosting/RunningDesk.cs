@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Text.RegularExpressions;
+using System.Threading.Channels;
 
 namespace ProcessorDesk.Web.Tests.Hosting;
 
@@ -9,6 +10,7 @@ internal sealed class RunningDesk : IDisposable
     private static readonly TimeSpan s_patience = TimeSpan.FromSeconds(90);
     private readonly Process _process;
     private readonly List<string> _console = [];
+    private readonly Channel<string> _lines = Channel.CreateUnbounded<string>();
 
     public RunningDesk(params string[] arguments)
     {
@@ -19,8 +21,11 @@ internal sealed class RunningDesk : IDisposable
             RedirectStandardError = true,
             WorkingDirectory = AppContext.BaseDirectory,
         })!;
+        // Read all the time, so that an app with much to say never waits for somebody to listen.
         _process.ErrorDataReceived += (_, line) => Keep(line.Data);
+        _process.OutputDataReceived += (_, line) => Hear(line.Data);
         _process.BeginErrorReadLine();
+        _process.BeginOutputReadLine();
     }
 
     public string Console
@@ -36,9 +41,8 @@ internal sealed class RunningDesk : IDisposable
     public async Task<Match> Says(string pattern)
     {
         using var patience = new CancellationTokenSource(s_patience);
-        while (await _process.StandardOutput.ReadLineAsync(patience.Token) is { } line)
+        await foreach (var line in _lines.Reader.ReadAllAsync(patience.Token))
         {
-            Keep(line);
             if (Regex.Match(line, pattern) is { Success: true } match)
                 return match;
         }
@@ -50,17 +54,31 @@ internal sealed class RunningDesk : IDisposable
     public async Task<int> Ends()
     {
         using var patience = new CancellationTokenSource(s_patience);
-        Keep(await _process.StandardOutput.ReadToEndAsync(patience.Token));
         await _process.WaitForExitAsync(patience.Token);
         return _process.ExitCode;
     }
 
+    /// <summary>Ends it as a power cut does, without a word to it (SIGKILL). What was on its way to it or from it is lost.</summary>
+    public void Cut() => _process.Kill();
+
     public void Dispose()
     {
         if (!_process.HasExited)
-            _process.Kill(entireProcessTree: true);
+            Cut();
         _process.WaitForExit();
         _process.Dispose();
+    }
+
+    private void Hear(string? line)
+    {
+        if (line is null)
+        {
+            _lines.Writer.Complete();
+            return;
+        }
+
+        Keep(line);
+        _lines.Writer.TryWrite(line);
     }
 
     private void Keep(string? line)
