@@ -89,7 +89,7 @@ internal sealed class DemoBatch(Season season, string product, params DemoJob[] 
 
     private DemoBatch Do(DateTimeOffset at, string verb, Func<Act, Outcome> work, string initials = "BQ")
     {
-        season.Do(at, verb, () => DemoStaff.At(Records, initials, "Kitchen"), work);
+        season.Do(at, verb, initials, "Kitchen", work);
         return this;
     }
 }

@@ -78,7 +78,7 @@ internal sealed partial class DemoJob(Season season, TakenOwner owner)
 
     private DemoJob Do(int daysAgo, int hour, int minute, string verb, string initials, string station, Func<Act, Outcome> work)
     {
-        season.Do(season.At(daysAgo, hour, minute), verb, () => DemoStaff.At(Records, initials, station), work);
+        season.Do(season.At(daysAgo, hour, minute), verb, initials, station, work);
         return this;
     }
 

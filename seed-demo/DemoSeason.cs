@@ -1,3 +1,4 @@
+using Microsoft.EntityFrameworkCore;
 using ProcessorDesk.Records;
 using ProcessorDesk.Trade;
 
@@ -7,6 +8,7 @@ namespace ProcessorDesk.SeedDemo;
 public static class DemoSeason
 {
     private const string Zone = "America/Chicago";
+
     /// <summary>Days before the last one; the price list of this season comes in force some days later.</summary>
     private const int Begins = 82;
     private const int NewPrices = 70;
@@ -17,6 +19,9 @@ public static class DemoSeason
     {
         if (records.Shop.Any())
             return;
+        // One connection throughout, and no wait for the disk after each act: nobody's facts are lost with a demo that is half filled.
+        records.Database.OpenConnection();
+        records.Database.ExecuteSql($"PRAGMA synchronous = NORMAL");
         var season = new Season(records, gate, clock.GetUtcNow(), TimeZoneInfo.FindSystemTimeZoneById(Zone));
         SetUp(season, gate);
         LongGone.Tell(season);
@@ -26,6 +31,7 @@ public static class DemoSeason
         AtTheGrind.Tell(season);
         InTheCooler.Tell(season);
         season.Play();
+        records.Database.CloseConnection();
     }
 
     private static void SetUp(Season season, WriteGate gate)

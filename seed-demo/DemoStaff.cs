@@ -18,7 +18,6 @@ internal static class DemoStaff
     public static void Hire(RecordsContext records) =>
         records.Staff.AddRange(s_hands.Select(hand => new Staff(hand.Name, hand.Initials, hand.Role)));
 
-    /// <summary>The hand of these initials at a station.</summary>
-    public static Hand At(RecordsContext records, string initials, string station) =>
-        new(records.Staff.Where(staff => staff.Initials == initials).Select(staff => staff.Id).Single(), station);
+    /// <summary>Whose number is whose, by their initials.</summary>
+    public static IReadOnlyDictionary<string, int> Ids(RecordsContext records) => records.Staff.ToDictionary(staff => staff.Initials, staff => staff.Id);
 }

@@ -15,6 +15,7 @@ internal sealed class Season
     private readonly WriteGate _gate;
     private readonly TimeZoneInfo _zone;
     private readonly DateTimeOffset _end;
+    private IReadOnlyDictionary<string, int> _hands = new Dictionary<string, int>();
 
     public Season(RecordsContext records, WriteGate gate, DateTimeOffset now, TimeZoneInfo zone)
     {
@@ -43,12 +44,13 @@ internal sealed class Season
     /// <summary>The shop's day of a moment.</summary>
     public DateOnly DayOf(DateTimeOffset at) => DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(at, _zone).DateTime);
 
-    /// <summary>Puts an act down; it must be done when its time comes.</summary>
-    public void Do(DateTimeOffset at, string verb, Func<Hand> hand, Func<Act, Outcome> work) =>
-        _acts.Add((at, () => Run(at, verb, hand(), work)));
+    /// <summary>Puts an act down, of the hand of these initials at a station; it must be done when its time comes.</summary>
+    public void Do(DateTimeOffset at, string verb, string initials, string station, Func<Act, Outcome> work) =>
+        _acts.Add((at, () => Run(at, verb, new Hand(_hands[initials], station), work)));
 
     public void Play()
     {
+        _hands = DemoStaff.Ids(Records);
         foreach (var (_, play) in _acts.OrderBy(act => act.At))
             play();
     }
