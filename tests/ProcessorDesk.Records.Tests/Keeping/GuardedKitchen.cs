@@ -60,7 +60,7 @@ internal static class GuardedKitchen
     /// <summary>One box unpacked, one handed over, one here.</summary>
     private static void Box(ShopFile shop, int job, int product)
     {
-        int Pack() => Done(shop, (records, act) => records.PackBox(new BoxOrder(job, [(product, 5)], Weight.FromPounds(6m), Weight.FromPounds(1m), "A 1"), act));
+        int Pack() => Done(shop, (records, act) => records.PackBox(new BoxOrder(job, [new PacksIn(product, null, 5)], Weight.FromPounds(6m), Weight.FromPounds(1m), "A 1"), act));
         var wrong = Pack();
         Done(shop, (records, act) => records.UnpackBox(wrong, "two owners' packs", act));
         var gone = Pack();

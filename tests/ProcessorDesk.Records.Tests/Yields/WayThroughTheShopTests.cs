@@ -54,9 +54,9 @@ public sealed class WayThroughTheShopTests(ShopFile shop) : IClassFixture<ShopFi
     private void Box(RecordsContext records, int jobId, int batchId)
     {
         var allotmentId = records.BatchEntries.Single(entry => entry.BatchId == batchId).AllotmentId;
-        Done(records, act => records.PackBox(new BoxOrder(jobId, [(allotmentId, 12)], Weight.FromPounds(9m), Weight.FromPounds(0.5m), null), act));
+        Done(records, act => records.PackBox(new BoxOrder(jobId, [new PacksIn(allotmentId, null, 12)], Weight.FromPounds(9m), Weight.FromPounds(0.5m), null), act));
         Done(records, act => records.UnpackBox(records.Boxes.Single(box => box.JobId == jobId).Id, "too small a box", act));
-        Done(records, act => records.PackBox(new BoxOrder(jobId, [(allotmentId, 12)], Weight.FromPounds(20.1m), Weight.FromPounds(0.5m), null), act));
+        Done(records, act => records.PackBox(new BoxOrder(jobId, [new PacksIn(allotmentId, null, 12)], Weight.FromPounds(20.1m), Weight.FromPounds(0.5m), null), act));
         Assert.Equal("Made 19.80 lb", Told(records, jobId)[^1]);
         Done(records, act => records.FinishBoxing(jobId, act));
     }
