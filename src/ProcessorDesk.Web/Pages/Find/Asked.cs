@@ -10,7 +10,8 @@ namespace ProcessorDesk.Web.Pages.Find;
 /// <param name="MayBeCode">It could be a ticket code or a word of six letters.</param>
 /// <param name="Number">A job or lug number; null where it is none.</param>
 /// <param name="TagKey">Letters and digits alone; null under three of them.</param>
-public sealed record Asked(string Text, TicketCode? Code, bool CodeIsWrong, bool MayBeCode, int? Number, string? TagKey)
+/// <param name="Batch">The number after the word "batch"; null where it is not said.</param>
+public sealed record Asked(string Text, TicketCode? Code, bool CodeIsWrong, bool MayBeCode, int? Number, string? TagKey, int? Batch)
 {
     private const int CodeLength = 6;
     private const int ShortestTag = 3;
@@ -25,7 +26,7 @@ public sealed record Asked(string Text, TicketCode? Code, bool CodeIsWrong, bool
         var code = hasShape && TicketCode.Parse(text).Try(out var read, out _) ? read : (TicketCode?)null;
         // Six letters and nothing else may be a name; with a digit or a hyphen in the middle it is a code.
         var sure = hasShape && (symbols.Any(char.IsAsciiDigit) || text is [_, _, _, '-', _, _, _]);
-        return new Asked(text, code, code is null && sure, hasShape, NumberOf(text), symbols.Length >= ShortestTag ? symbols : null);
+        return new Asked(text, code, code is null && sure, hasShape, NumberOf(text), symbols.Length >= ShortestTag ? symbols : null, BatchOf(text));
     }
 
     private static string Stripped(string text)
@@ -36,6 +37,12 @@ public sealed record Asked(string Text, TicketCode? Code, bool CodeIsWrong, bool
         var query = text.Split('?') is [_, var after, ..] ? after.Split('#')[0] : "";
         var asked = query.Split('&').FirstOrDefault(pair => pair.StartsWith("q=", StringComparison.Ordinal));
         return Uri.UnescapeDataString(asked is null ? path[(path.LastIndexOf('/') + 1)..] : asked[2..]).Trim();
+    }
+
+    private static int? BatchOf(string text)
+    {
+        const string word = "batch";
+        return text.StartsWith(word, StringComparison.OrdinalIgnoreCase) ? NumberOf(text[word.Length..].Trim()) : null;
     }
 
     private static int? NumberOf(string text)

@@ -20,7 +20,10 @@ public sealed class IndexModel(RecordsContext records, ShopDay shop) : StationPa
 
     public IReadOnlyList<Owner> Owners { get; private set; } = [];
 
-    public bool NothingFound => Asked.Text != "" && Kinds.Count == 0 && Owners.Count == 0;
+    /// <summary>The batch that bears the number asked for; null where there is none.</summary>
+    public FoundBatch? Batch { get; private set; }
+
+    public bool NothingFound => Asked.Text != "" && Kinds.Count == 0 && Owners.Count == 0 && Batch is null;
 
     public bool MayTakeIn => SignedIn.MayOpen("Counter");
 
@@ -31,6 +34,8 @@ public sealed class IndexModel(RecordsContext records, ShopDay shop) : StationPa
             return Page();
         if (Asked.Code is { } code && records.Tickets.AsNoTracking().SingleOrDefault(ticket => ticket.Number == code.Number) is { } ticket)
             return OfTicket(ticket);
+        if (Asked.Batch is { } batch)
+            return OfBatch(records.BatchNumbered(batch));
 
         var exact = records.ByNumberOrTag(Asked);
         var numbered = exact.Where(job => job.Number == Asked.Number).ToList();
@@ -40,6 +45,7 @@ public sealed class IndexModel(RecordsContext records, ShopDay shop) : StationPa
         if (numbered is [var only] && lugs.All(job => job.Id == only.Id) && !isExactTag)
             return RedirectToJob(only.Id);
 
+        Batch = Asked.Number is { } asked ? records.BatchNumbered(asked) : null;
         var people = records.ByPeople(Asked);
         Owners = records.OwnersWithoutJobs(Asked);
         Kinds =
@@ -57,10 +63,26 @@ public sealed class IndexModel(RecordsContext records, ShopDay shop) : StationPa
 
     public string Date(DateTime utc) => shop.Date(utc);
 
+    /// <summary>The batch's own page, where it is open to this hand; otherwise whose meat is in it.</summary>
+    public string Address(FoundBatch batch) => BatchPage(batch.Id) ?? FormattableString.Invariant($"/Find?q=batch+{batch.Number}");
+
+    private string? BatchPage(int id) => Url.IfOpen(SignedIn.Role, "/Kitchen/Batch", "id", id);
+
+    private IActionResult OfBatch(FoundBatch? batch)
+    {
+        if (batch is not null && BatchPage(batch.Id) is { } page)
+            return LocalRedirect(page);
+        if (batch is not null)
+            Kinds = [new(batch.Name, records.JobsOf(batch))];
+        return Page();
+    }
+
     private IActionResult OfTicket(Ticket ticket)
     {
+        if (ticket is { Kind: TicketKind.Batch, VoidedAt: null } && BatchPage(ticket.TargetId) is { } page)
+            return LocalRedirect(page);
         var jobs = records.JobsOf(ticket);
-        if (ticket.VoidedAt is null && jobs is [var only])
+        if (ticket.VoidedAt is null && ticket.Kind != TicketKind.Batch && jobs is [var only])
             return RedirectToJob(only.Id, ticket.Kind == TicketKind.Carcass ? $"animal-{ticket.TargetId}" : null);
         if (jobs.Count > 0)
             Kinds = [new($"{Wording.Of(ticket.Kind)} {ticket.Code.Print()}", jobs)];
@@ -69,6 +91,7 @@ public sealed class IndexModel(RecordsContext records, ShopDay shop) : StationPa
             { VoidedAt: { } at, ReplacedByNumber: { } by } =>
                 $"Ticket {ticket.Code.Print()} was replaced on {shop.Date(at)} by {Trade.Tickets.TicketCode.FromNumber(by).Print()}. Throw the old one away.",
             { VoidedAt: { } at } => $"Ticket {ticket.Code.Print()} was made void on {shop.Date(at)}. Throw it away.",
+            { Kind: TicketKind.Batch } => "The meat of these owners is in this batch.",
             _ when jobs.Count > 1 => "This animal is shared: choose whose part it is.",
             _ => "Nothing stands behind this ticket any more.",
         };

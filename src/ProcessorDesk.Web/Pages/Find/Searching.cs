@@ -19,9 +19,14 @@ internal static class Searching
             TicketKind.Carcass => jobs.Where(job => job.Shares.Any(share => share.AnimalId == id)),
             TicketKind.Part => jobs.Where(job => job.Shares.Any(share => share.Animal.Parts.Any(part => part.Id == id))),
             TicketKind.Filling => jobs.Where(job => records.Fillings.Any(filling => filling.Id == id && filling.JobId == job.Id)),
-            TicketKind.Batch or TicketKind.Box => jobs.Where(job => false),
+            TicketKind.Batch => jobs.Where(job => records.JobsInBatch(id).Contains(job.Id)),
+            TicketKind.Box => jobs.Where(job => records.Boxes.Where(box => box.Id == id).Select(box => box.JobId).Contains(job.Id)),
         }, "", "");
     }
+
+    /// <summary>The jobs whose meat is in a batch.</summary>
+    public static IReadOnlyList<FoundJob> JobsOf(this RecordsContext records, FoundBatch batch) =>
+        Rows(records, records.Jobs.AsNoTracking().Where(job => records.JobsInBatch(batch.Id).Contains(job.Id)), "", "");
 
     /// <summary>Jobs by their number, the tag of an animal, or a lug that is being filled.</summary>
     public static IReadOnlyList<FoundJob> ByNumberOrTag(this RecordsContext records, Asked asked)
