@@ -62,13 +62,22 @@ internal sealed class DemoBatch(Season season, string product, params DemoJob[] 
     public DemoBatch Note(DateTimeOffset at, ReadingStage stage, DateTimeOffset from, IReadOnlyList<DemoReadings.Line> lines) => Do(at, "note readings", act =>
         Records.NoteReadings(_id, [.. DemoReadings.Of(_id, stage, from, lines, act)], act));
 
-    /// <summary>Packed, and weighed all together: about what the formula foretold, a little less in one batch than in another.</summary>
+    /// <summary>Packed, and weighed load by load: about what the formula foretold, a little less in one batch than in another.</summary>
     public DemoBatch Finish(DateTimeOffset at) => Step(at, BatchStepKind.Packed).Do(at.AddMinutes(5), "weigh the finished product", act =>
     {
         var division = ScaleDivision.HundredthPound;
-        var batch = Records.Batches.AsNoTracking().Include(one => one.Entries).ThenInclude(entry => entry.Allotment).Single(one => one.Id == _id);
+        var batch = Records.Batches.AsNoTracking().Include(one => one.Loads).Include(one => one.Entries).ThenInclude(entry => entry.Allotment).AsSplitQuery().Single(one => one.Id == _id);
+        var loads = batch.Loads.OrderBy(load => load.Number).ToList();
         var expected = division.Sum(batch.Entries.Select(entry => entry.Allotment.Finished));
-        return Records.WeighFinished(_id, null, division.FromCount(division.CountOf(expected) - (7 * (batch.Number % 4))), Weight.Zero, act);
+        var weights = division.Split(division.FromCount(division.CountOf(expected) - 7 * (batch.Number % 4)), [.. loads.Select(load => division.CountOf(load.Green))]);
+        for (var i = 0; i < loads.Count; i++)
+        {
+            if (Records.WeighFinished(_id, loads[i].Id, division.Round(weights[i]), Weight.Zero, act) is { IsDone: false } refused)
+                return refused;
+            Records.SaveChanges();
+        }
+
+        return Outcome.Done(_id);
     });
 
     public DemoBatch Release(DateTimeOffset at) => Do(at, "release a batch", act => Records.ReleaseBatch(_id, null, act));

@@ -7,14 +7,14 @@ namespace ProcessorDesk.SeedDemo;
 /// <summary>From the first knife to the agreed split.</summary>
 internal sealed partial class DemoJob
 {
-    /// <summary>The whole cutting of a job: the ticks, each lug's net lean, what is packed, bone and discard, and the end.</summary>
-    public DemoJob Cut(int daysAgo, int hour, decimal[] lean, decimal cuts = 0m, decimal bone = 0m, decimal discard = 0m)
+    /// <summary>The whole cutting of a job: the ticks, each lug's net lean, each kind of cut as packed, bone and discard, and the end.</summary>
+    public DemoJob Cut(int daysAgo, int hour, decimal[] lean, (string Name, decimal Pounds)[]? cuts = null, decimal bone = 0m, decimal discard = 0m)
     {
         StartCutting(daysAgo, hour, 0).Tick(daysAgo, hour, 5);
         for (var i = 0; i < lean.Length; i++)
             Lean(daysAgo, hour, 20 + (5 * i), lean[i]);
-        if (cuts > 0m)
-            Loose(daysAgo, hour, 45, WeighInKind.CutPack, cuts, "Steaks, chops and roasts", (int)cuts);
+        foreach (var (name, pounds) in cuts ?? [])
+            Loose(daysAgo, hour, 45, WeighInKind.CutPack, pounds, name, (int)pounds);
         if (bone > 0m)
             Loose(daysAgo, hour, 50, WeighInKind.Bone, bone);
         if (discard > 0m)

@@ -24,13 +24,14 @@ internal sealed partial class DemoJob
     /// <summary>Boxes of some things of the job, none heavier than a hand carries.</summary>
     public DemoJob Box(int daysAgo, int hour, int minute, string place, params string[] names) => Do(daysAgo, hour, minute, "pack a box", "FA", "Freezer", act =>
     {
-        foreach (var (allotment, weight) in Made().Where(one => names.Contains(one.Name)).Select(one => (one.Allotment, one.Weight)))
+        foreach (var (packs, weight) in Made().Where(one => names.Contains(one.Name)).Select(one => (one.Packs, one.Weight)))
         {
             var boxes = (int)(s_bench.CountOf(weight) / s_bench.CountOf(s_fullBox)) + 1;
-            foreach (var part in s_bench.Split(weight, [.. Enumerable.Repeat(1L, boxes)]))
+            var weights = s_bench.Split(weight, [.. Enumerable.Repeat(1L, boxes)]);
+            for (var i = 0; i < boxes; i++)
             {
-                var packs = Math.Max(1, (int)part.Pounds);
-                if (Records.PackBox(new BoxOrder(_jobId, [new PacksIn(allotment, null, packs)], part + s_boxTare, s_boxTare, place), act) is { IsDone: false } refused)
+                PacksIn[] contents = [.. packs.Select(kind => kind with { Packs = (kind.Packs * (i + 1) / boxes) - (kind.Packs * i / boxes) })];
+                if (Records.PackBox(new BoxOrder(_jobId, contents, weights[i] + s_boxTare, s_boxTare, place), act) is { IsDone: false } refused)
                     return refused;
             }
         }
@@ -67,9 +68,15 @@ internal sealed partial class DemoJob
     public DemoJob GivePart(int daysAgo, int hour, int minute, PartKind kind, string to) => Do(daysAgo, hour, minute, "give a part back", "IP", "Pickup", act =>
         Records.GivePart(Records.Parts.Where(part => part.Kind == kind && part.Animal.Shares.Any(share => share.JobId == _jobId)).Select(part => part.Id).Single(), to, act));
 
-    private IEnumerable<(string Name, int? Allotment, Weight Weight)> Made() =>
-    [
-        .. Records.MadeOf(_jobId).Where(product => product.Finished is not null).Select(product => (product.Name, (int?)product.AllotmentId, product.Finished!.Value)),
-        (CutsName, null, Records.WeightsOf(_jobId, s_bench).Cuts),
-    ];
+    /// <summary>What can be boxed: each product that is released, in packs of about a pound, and the cuts as they were packed at the table.</summary>
+    private List<(string Name, PacksIn[] Packs, Weight Weight)> Made()
+    {
+        var cuts = Records.WeighIns.AsNoTracking().Standing().Where(one => one.JobId == _jobId && one.Kind == WeighInKind.CutPack).OrderBy(one => one.Id).ToList();
+        return
+        [
+            .. Records.MadeOf(_jobId).Where(product => product.Finished is not null)
+                .Select(product => (product.Name, (PacksIn[])[new PacksIn(product.AllotmentId, null, Math.Max(1, (int)product.Finished!.Value.Pounds))], product.Finished!.Value)),
+            (CutsName, [.. cuts.Select(one => new PacksIn(null, one.Note, one.Packs ?? 1))], s_bench.Sum(cuts.Select(one => one.Net))),
+        ];
+    }
 }

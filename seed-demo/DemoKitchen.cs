@@ -8,7 +8,9 @@ namespace ProcessorDesk.SeedDemo;
 /// <summary>The kitchen's acts on a batch, each played through the verbs the pages use.</summary>
 internal sealed class DemoKitchen(RecordsContext records)
 {
-    /// <summary>Draws what a load wants from its owners' lugs, in the order the lugs were filled; a lug that is drawn dry is emptied.</summary>
+    private static readonly Weight s_drip = Weight.FromPounds(0.04m);
+
+    /// <summary>Draws what a load wants from its owners' lugs, in the order the lugs were filled; a lug that is drawn dry lacks what dripped off.</summary>
     public Outcome Draw(int batchId, int loadNumber, Act act)
     {
         var division = records.Shop.AsNoTracking().Single().BenchDivision;
@@ -22,13 +24,15 @@ internal sealed class DemoKitchen(RecordsContext records)
             foreach (var fillingId in records.Fillings.Open().Where(filling => filling.JobId == part.JobId).OrderBy(filling => filling.Id).Select(filling => filling.Id).ToList())
             {
                 var left = records.LeftIn(fillingId, division);
-                var drawn = Weight.Min(wanted, left);
-                if (!drawn.IsPositive)
+                var taken = Weight.Min(wanted, left);
+                if (!taken.IsPositive)
                     continue;
-                var outcome = records.DrawMeat(new DrawOrder(part.LoadId, fillingId, drawn, division.CountOf(drawn) == division.CountOf(left)), act);
+                var isLast = division.CountOf(taken) == division.CountOf(left);
+                var drawn = isLast && taken > s_drip ? division.Round(taken - s_drip) : taken;
+                var outcome = records.DrawMeat(new DrawOrder(part.LoadId, fillingId, drawn, isLast), act);
                 if (!outcome.IsDone)
                     return outcome;
-                wanted -= drawn;
+                wanted -= taken;
             }
         }
 

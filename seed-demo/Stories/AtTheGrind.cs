@@ -34,7 +34,7 @@ internal static class AtTheGrind
     {
         new DemoJob(season, DemoCast.Priya)
             .TakeIn(12, 13, 20, [DemoAnimal.Deer("NF-20571", 98.0m, Sex.Female)], "steaks", [DemoAsk.Rest(DemoProducts.BeefFat)], 5, noPork: true, notes: "Call before any change")
-            .Hang(12, 13, 50, "C1", 73.5m).Cut(4, 8, [23.34m], cuts: 15.10m, bone: 20.15m);
+            .Hang(12, 13, 50, "C1", 73.5m).Cut(4, 8, [23.34m], cuts: [("Backstrap", 4.53m), ("Steaks and roasts", 10.57m)], bone: 20.15m);
         new DemoJob(season, DemoCast.Tobias)
             .TakeIn(11, 15, 10, [DemoAnimal.Deer("NF-20580", 74.0m, Sex.Female)], "all-grind", [DemoAsk.OwnLean(DemoProducts.Ring, 30m), DemoAsk.Finished(DemoProducts.Hot, 15m)], 3)
             .Hang(11, 15, 40, "C2", 55.5m).Cut(3, 8, [28.08m], bone: 15.30m, discard: 5.85m);

@@ -36,7 +36,7 @@ internal static class InTheFreezer
             .TakeIn(19, 9, 30, [DemoAnimal.Deer("NF-20502", 141.0m, Sex.Male, PartKind.Antlers, PartKind.Cape)], "mixed",
                 [DemoAsk.OwnLean(DemoProducts.Ring, 15m), DemoAsk.Finished(DemoProducts.Summer, 12m), DemoAsk.Rest(DemoProducts.Plain)], -2)
             .Hang(19, 10, 10, "B2", 105.5m).Chilled(18, 7, 45, "B2", 104.0m)
-            .Cut(15, 8, [29.95m, 11.86m], cuts: 17.40m, bone: 30.15m).Agree(15, 13, 20)
+            .Cut(15, 8, [29.95m, 11.86m], cuts: [("Backstrap", 5.22m), ("Steaks and roasts", 12.18m)], bone: 30.15m).Agree(15, 13, 20)
             .Made(14, DemoProducts.Ring, DemoProducts.Summer, DemoProducts.Plain)
             .BoxAll(4, 9, 0, "Freezer 1, shelf 3", DemoJob.CutsName, DemoProducts.Ring, DemoProducts.Summer, DemoProducts.Plain).Invoice(2, 11, 0);
         new DemoJob(season, DemoCast.Odette)
@@ -53,14 +53,14 @@ internal static class InTheFreezer
         var coralie = new DemoJob(season, DemoCast.Coralie)
             .TakeIn(21, 13, 40, [DemoAnimal.Deer("NF-20489", 115.0m)], "mixed", s_ringAndPlain, -3)
             .Hang(21, 14, 15, "B5", 86.0m)
-            .Cut(16, 8, [16.90m, 9.42m], cuts: 15.75m, bone: 24.20m).Agree(16, 10, 30)
+            .Cut(16, 8, [16.90m, 9.42m], cuts: [("Backstrap", 4.72m), ("Steaks and roasts", 11.03m)], bone: 24.20m).Agree(16, 10, 30)
             .Made(15, DemoProducts.Plain).Box(14, 9, 0, "Freezer 2, shelf 3", DemoJob.CutsName, DemoProducts.Plain)
             .Invoice(13, 9, 0).PayAndHandOver(12, 10, 20);
         coralie.Made(8, DemoProducts.Ring).BoxAll(5, 10, 0, "Freezer 2, shelf 3", DemoProducts.Ring).Invoice(4, 13, 30);
         new DemoJob(season, DemoCast.Tamsin)
             .TakeIn(28, 15, 0, [DemoAnimal.Deer("SR-11688", 138.0m, Sex.Male, PartKind.Antlers)], "steaks", [DemoAsk.Rest(DemoProducts.Plain)], -12)
             .Hang(28, 15, 30, "A2", 103.0m)
-            .Cut(24, 8, [23.10m], cuts: 26.35m, bone: 31.40m).Agree(24, 10, 0)
+            .Cut(24, 8, [23.10m], cuts: [("Backstrap", 7.90m), ("Steaks and roasts", 18.45m)], bone: 31.40m).Agree(24, 10, 0)
             .Made(23, DemoProducts.Plain).BoxAll(22, 9, 0, "Freezer 1, shelf 4", DemoJob.CutsName, DemoProducts.Plain)
             .Invoice(21, 9, 0).PayAndHandOver(7, 14, 25, parts: false);
     }
@@ -75,7 +75,7 @@ internal static class InTheFreezer
         new DemoJob(season, DemoCast.Ansel)
             .TakeIn(14, 16, 10, [DemoAnimal.Deer("SR-11892", 126.0m)], "mixed", [DemoAsk.Rest(DemoProducts.Hot)], 4)
             .Hang(14, 16, 40, "C5", 94.0m)
-            .Cut(9, 8, [20.46m], cuts: 18.85m, bone: 26.45m).Agree(8, 9, 0)
+            .Cut(9, 8, [20.46m], cuts: [("Backstrap", 5.66m), ("Steaks and roasts", 13.19m)], bone: 26.45m).Agree(8, 9, 0)
             .Made(2, DemoProducts.Hot).Box(1, 10, 30, "Freezer 1, shelf 2", DemoJob.CutsName);
     }
 }

@@ -38,7 +38,7 @@ internal static class InTheKitchen
             .Plan(season.At(1, 15, 10)).Draw(season.JustNow(40), 1).Mix(season.JustNow(30), 1).Draw(season.JustNow(8), 2);
         var silas = new DemoJob(season, DemoCast.Silas)
             .TakeIn(15, 14, 20, [DemoAnimal.Deer("NF-20555", 130.5m)], "mixed", s_summer, 1)
-            .Hang(15, 14, 55, "C8", 97.0m).Cut(9, 10, [20.18m], cuts: 21.60m, bone: 27.90m).Agree(8, 10, 0)
+            .Hang(15, 14, 55, "C8", 97.0m).Cut(9, 10, [20.18m], cuts: [("Backstrap", 6.48m), ("Steaks and roasts", 15.12m)], bone: 27.90m).Agree(8, 10, 0)
             .Box(7, 9, 0, "Freezer 2, shelf 2", DemoJob.CutsName).Invoice(6, 9, 0).PayAndHandOver(5, 15, 30);
         new DemoBatch(season, DemoProducts.Summer, silas).Plan(season.At(1, 15, 0)).Fill(season.JustNow(55));
     }
@@ -76,7 +76,7 @@ internal static class InTheKitchen
     {
         var joaquin = new DemoJob(season, DemoCast.Joaquin)
             .TakeIn(13, 11, 45, [DemoAnimal.Deer("NF-20568", 117.0m)], "mixed", [DemoAsk.Rest(DemoProducts.Ring)], 3)
-            .Hang(13, 12, 20, "C10", 88.0m).Cut(6, 8, [18.27m], cuts: 17.95m, bone: 25.10m).Agree(6, 10, 0);
+            .Hang(13, 12, 20, "C10", 88.0m).Cut(6, 8, [18.27m], cuts: [("Backstrap", 5.38m), ("Steaks and roasts", 12.57m)], bone: 25.10m).Agree(6, 10, 0);
         new DemoBatch(season, DemoProducts.Ring, joaquin).Smoke(3).Finish(season.At(0, 7, 45));
     }
 

@@ -22,7 +22,7 @@ internal static class JustGone
         new DemoJob(season, DemoCast.Leta)
             .TakeIn(24, 10, 2, [DemoAnimal.Deer("NF-20466", 112.0m, Sex.Male, PartKind.Heart)], "steaks", [DemoAsk.Percent(DemoProducts.Breakfast, 50m)], -10, deposit: 0m)
             .Hang(24, 10, 40, "A4", 84.0m)
-            .Cut(21, 8, [21.80m], cuts: 19.85m, bone: 27.10m).Agree(21, 11, 0)
+            .Cut(21, 8, [21.80m], cuts: [("Backstrap", 5.96m), ("Steaks and roasts", 13.89m)], bone: 27.10m).Agree(21, 11, 0)
             .Made(20, DemoProducts.Breakfast, DemoProducts.Plain).GivePart(20, 11, 0, PartKind.Heart, "Leta Vandermolen")
             .BoxAll(19, 9, 0, "Freezer 1, shelf 2", DemoJob.CutsName, DemoProducts.Breakfast, DemoProducts.Plain)
             .Invoice(14, 14, 0).PayAndHandOver(6, 10, 30);
