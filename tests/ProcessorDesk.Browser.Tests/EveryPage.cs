@@ -1,8 +1,10 @@
+using System.Globalization;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using Microsoft.AspNetCore.Routing;
 using Microsoft.AspNetCore.Routing.Patterns;
 using Microsoft.Extensions.DependencyInjection;
 using ProcessorDesk.Records;
+using ProcessorDesk.Web.Door;
 using ProcessorDesk.Web.Tests.Harness;
 
 namespace ProcessorDesk.Browser.Tests;
@@ -27,7 +29,7 @@ internal static class EveryPage
                 continue;
             }
 
-            var ids = Ids(shop, page.ViewEnginePath);
+            var ids = page.ViewEnginePath == "/Owner/Index" ? Links(shop) : Ids(shop, page.ViewEnginePath).ConvertAll(id => id.ToString(CultureInfo.InvariantCulture));
             if (ids.Count == 0)
                 throw new InvalidOperationException($"The demo has nothing that {page.ViewEnginePath} could show.");
             addresses.AddRange(ids.Take(states).Select(id => $"{fixedPart}/{id}"));
@@ -67,6 +69,13 @@ internal static class EveryPage
         "/Office/StaffEdit" => shop.Read(records => records.Staff.Select(one => one.Id).Take(1).ToList()),
         _ => throw new InvalidOperationException($"{page} asks for an id: say here which ones it is looked at with."),
     };
+
+    /// <summary>Owners' links to the jobs of every stage.</summary>
+    private static List<string> Links(ShopUnderTest shop)
+    {
+        var links = shop.Services.GetRequiredService<OwnerLinks>();
+        return EachStage(shop).ConvertAll(id => shop.Read(records => records.Jobs.Single(job => job.Id == id))).ConvertAll(job => links.Of(job.Number, job.LinkGeneration));
+    }
 
     /// <summary>A job of every stage there is in the demo.</summary>
     private static List<int> EachStage(ShopUnderTest shop) => shop.Read(records => records.Jobs

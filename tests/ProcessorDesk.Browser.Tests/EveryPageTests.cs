@@ -19,6 +19,9 @@ public sealed class EveryPageTests(Chromium chromium, DemoUnderTest shop) : ICla
 
     private static readonly int[] _widths = [1440, 820, 390];
 
+    /// <summary>An owner's own telephone may be an old and narrow one.</summary>
+    private static readonly int[] _ownersWidths = [.. _widths, 320];
+
     [Fact]
     public async Task Every_page_can_be_used_by_all() => await LookAtAll(states: 1, ColorScheme.Light, atLeast: 25);
 
@@ -78,7 +81,7 @@ public sealed class EveryPageTests(Chromium chromium, DemoUnderTest shop) : ICla
     private static async Task<List<string>> FaultsAtEachWidth(IPage page, string address, List<string> console, string picture)
     {
         var faults = new List<string>();
-        foreach (var width in _widths)
+        foreach (var width in address.StartsWith("/Owner/", StringComparison.Ordinal) ? _ownersWidths : _widths)
         {
             await page.SetViewportSizeAsync(width, width < 700 ? 844 : 1000);
             faults.AddRange(await Faults(page, address, width, console));

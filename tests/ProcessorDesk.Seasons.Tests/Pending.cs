@@ -13,6 +13,6 @@ internal static class Pending
     public static IReadOnlySet<string> Queries { get; } = new HashSet<string>
     {
         "/Counter/Animal", "/Counter/Claim", "/Counter/Index", "/Counter/Order", "/Counter/TakenIn", "/Counter/Tickets", "/Cutting/Index", "/Cutting/Paper",
-        "/Cutting/Sheet", "/Find/Job", "/Grind/Split", "/Pickup/Job", "/Pickup/Summary",
+        "/Cutting/Sheet", "/Find/Job", "/Grind/Split", "/Owner/Index", "/Pickup/Job", "/Pickup/Summary",
     };
 }

@@ -29,7 +29,7 @@ public static class YieldAccounts
             [.. weights.Animals.Select(animal => Row(animal, division))],
             weights.Animals.Count > 1 ? Together(weights, division) : null,
             yield?.Forecast is { } forecast ? Range(yield, forecast, division) : null,
-            !isCut ? "" : yield is null ? "No yield is published for the way this came in." : $"{yield.Came} {yield.Standing}",
+            !isCut ? "" : yield is null ? "No yield is published for the way this came in." : $"{yield.Came} {yield.StandingForOwner}",
             Way(weights, products, isCut, isBoxed, division));
     }
 

@@ -34,6 +34,11 @@ public sealed record YieldStatement
     /// <summary>How it lies to what is published, in a sentence.</summary>
     public string Standing { get; }
 
+    /// <summary>The same for whoever takes the meat home, who can look into no records.</summary>
+    public string StandingForOwner => Verdict != YieldVerdict.Outside ? Standing
+        : Actual < Forecast!.Low!.Value ? "This is below the published range, as heavy damage or trimming will do. Ask the shop about it."
+        : "This is above the published range.";
+
     /// <summary>Sentences for the owner: what came, what was expected, how the two lie, and who published it.</summary>
     public string Words => Forecast is null
         ? $"{Came} {Standing}"

@@ -12,6 +12,7 @@ internal static class DoorSetup
     {
         services.AddSingleton<PinTries>();
         services.AddSingleton<OwnerLinks>();
+        services.AddSingleton<WrongLinks>();
         services.AddAuthentication(CookieAuthenticationDefaults.AuthenticationScheme).AddCookie(options =>
         {
             options.Cookie.Name = "desk";

@@ -39,6 +39,8 @@ public sealed class YieldStatementTests
             + "This is beyond the usual range but inside the extreme one, as shot damage, trimming and build will do. Source: " + s_forecast.Source + ".",
             Statement("92.75", s_forecast).Words);
         Assert.Contains("look for a weight not booked", Statement("80", s_forecast).Words, StringComparison.Ordinal);
+        Assert.Contains("Ask the shop about it.", Statement("80", s_forecast).StandingForOwner, StringComparison.Ordinal);
+        Assert.DoesNotContain("booked", Statement("80", s_forecast).StandingForOwner, StringComparison.Ordinal);
         Assert.Contains("booked twice", Statement("130", s_forecast).Words, StringComparison.Ordinal);
     }
 

@@ -31,6 +31,7 @@ public sealed class RolesTests(ShopUnderTest shop) : IClassFixture<ShopUnderTest
         ["Office"] = "M",
         ["Door"] = Anyone,
         ["Trouble"] = Anyone,
+        ["Owner"] = Anyone,
     };
 
     [Theory]
