@@ -70,6 +70,26 @@ public sealed class GeneratorTests : IDisposable
     }
 
     [Fact]
+    public void What_was_released_has_the_record_its_way_of_making_needs_and_goes_back_as_the_app_shares_it()
+    {
+        using var records = RecordsFile.Open(Fill("kitchen", 1));
+        var division = records.Shop.Single().BenchDivision;
+        var released = records.Batches.Where(batch => batch.ReleasedAt != null).OrderBy(batch => batch.Id).Select(batch => batch.Id).ToList();
+
+        Assert.NotEmpty(released);
+        foreach (var id in released.Where((_, i) => i % 10 == 0))
+        {
+            var batch = records.Batches.WithLoads().Single(one => one.Id == id);
+            var lines = records.LinesOf(id);
+            Assert.Empty(batch.MissingFrom(lines));
+            Assert.Equal(
+                batch.SharesOf(lines, division).Select(share => (share.EntryId, share.LoadId, share.Weight)),
+                records.FinishedShares.Where(share => share.Entry.BatchId == id).OrderBy(share => share.EntryId).Select(share => new { share.EntryId, share.LoadId, share.Weight }).AsEnumerable()
+                    .Select(share => (share.EntryId, share.LoadId, share.Weight)));
+        }
+    }
+
+    [Fact]
     public void A_row_that_points_at_nothing_is_refused()
     {
         using var rows = new SeasonRows(Fill("lost", 1));

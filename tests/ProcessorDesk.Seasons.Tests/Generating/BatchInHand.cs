@@ -97,7 +97,7 @@ internal sealed class BatchInHand(Season season, Batch batch, IReadOnlyList<Load
             foreach (var degrees in (int[])[110, 135, 152, 158])
                 Read(ReadingStage.Cooking, degrees);
             Then(5, "note a step", () => Step(BatchStepKind.ChillStarted));
-            foreach (var degrees in (int[])[90, 38])
+            foreach (var degrees in (int[])[140, 104, 75, 52, 36])
                 Read(ReadingStage.Chilling, degrees);
         }
 
