@@ -23,8 +23,9 @@ public static class BatchPlanning
             return Outcome.Refused(new Finding("Allotments", "Tick what goes into the batch."));
         if (allotments.Count < allotmentIds.Distinct().Count())
             return Outcome.Refused(new Finding("Allotments", "One of these is not there any more. Look at the list again."));
+        var splitIds = allotments.Select(one => one.AgreedSplitId).Distinct().ToList();
         var jobs = records.AgreedSplits.AsNoTracking()
-            .Where(split => split.WithdrawnAt == null && split.Allotments.Any(one => allotmentIds.Contains(one.Id)))
+            .Where(split => split.WithdrawnAt == null && splitIds.Contains(split.Id))
             .Join(records.Jobs, split => split.JobId, job => job.Id, (split, job) => new { SplitId = split.Id, Job = job })
             .ToDictionary(one => one.SplitId, one => one.Job);
         var shop = records.Shop.AsNoTracking().Single();

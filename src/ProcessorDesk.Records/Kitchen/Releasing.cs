@@ -65,10 +65,14 @@ public static class Releasing
     {
         foreach (var jobId in jobIds)
         {
-            var isToMake = records.GrindAllotments.Where(one => one.Green.Milligrams > 0
-                    && records.AgreedSplits.Any(split => split.Id == one.AgreedSplitId && split.JobId == jobId && split.WithdrawnAt == null))
-                .Any(one => !records.BatchEntries.Any(entry => entry.AllotmentId == one.Id && entry.LeftAt == null
-                    && (entry.Batch.ReleasedAt != null || entry.Batch.EndedAt != null)));
+            var allotments =
+                from split in records.AgreedSplits
+                where split.JobId == jobId && split.WithdrawnAt == null
+                join one in records.GrindAllotments on split.Id equals one.AgreedSplitId
+                where one.Green.Milligrams > 0
+                select one;
+            var isToMake = allotments.Any(one => !records.BatchEntries.Any(entry => entry.AllotmentId == one.Id && entry.LeftAt == null
+                && (entry.Batch.ReleasedAt != null || entry.Batch.EndedAt != null)));
             if (!isToMake)
                 records.Jobs.Single(job => job.Id == jobId).Made(act.Now);
         }

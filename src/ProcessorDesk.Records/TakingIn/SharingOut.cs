@@ -19,7 +19,7 @@ public static class SharingOut
         DateOnly today,
         Act act)
     {
-        var animal = records.Animals.Include(one => one.Shares).ThenInclude(share => share.Job).Single(one => one.Id == animalId);
+        var animal = records.Animals.Include(one => one.Shares.Where(share => share.AnimalId == animalId)).ThenInclude(share => share.Job).Single(one => one.Id == animalId);
         if (animal.Version != version || fractions.Count != animal.Shares.Count || animal.Shares.Any(share => fractions.All(one => one.JobId != share.JobId)))
             return Outcome.Stale();
         if (animal.Divide(fractions) is { } refusal)

@@ -36,6 +36,9 @@ public sealed partial class QueryPlan
         return new QueryPlan(query, tables, steps);
     }
 
+    /// <summary>The scans, the query and the whole plan, for whoever has to mend it.</summary>
+    public override string ToString() => $"{string.Join("; ", Scans)}\n{_query.Sql}\n    {string.Join("\n    ", Steps)}";
+
     private bool IsScan(string words)
     {
         if (Step().Match(words) is not { Success: true } step || !_called[step.Groups["name"].Value].Any(_tables.Grows))
@@ -48,12 +51,14 @@ public sealed partial class QueryPlan
         // An index of words that was asked for nothing, "0:", gives everything back.
         if (how.Contains("VIRTUAL TABLE INDEX", StringComparison.Ordinal))
             return how.EndsWith(':');
-        return !(IndexUsed().Match(how) is { Success: true } index && (FileTables.Short.Contains(index.Groups["index"].Value) || StopsEarly()));
+        return !(IndexUsed().Match(how) is { Success: true } index && FileTables.Short.Contains(index.Groups["index"].Value)) && !StopsEarly();
     }
 
-    /// <summary>The first rows in the index's own order: read until the limit, and not sorted first.</summary>
+    /// <summary>The first rows in the order they stand in: read until the limit, neither sorted first nor passed over. Or nothing is asked for.</summary>
     private bool StopsEarly() =>
-        _query.Sql.Contains("LIMIT", StringComparison.Ordinal) && !Steps.Any(step => step.StartsWith("USE TEMP B-TREE FOR ORDER BY", StringComparison.Ordinal));
+        _query.Sql.TrimEnd().EndsWith("WHERE 0", StringComparison.Ordinal)
+        || (_query.Sql.Contains("LIMIT", StringComparison.Ordinal) && !_query.Sql.Contains("WHERE", StringComparison.Ordinal)
+            && !Steps.Any(step => step.StartsWith("USE TEMP B-TREE FOR ORDER BY", StringComparison.Ordinal)));
 
     [GeneratedRegex(@"^(?<verb>SCAN|SEARCH) (?<name>\S+)(?<how>.*)$")]
     private static partial Regex Step();

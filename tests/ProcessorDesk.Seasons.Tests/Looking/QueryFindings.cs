@@ -23,7 +23,7 @@ internal static class QueryFindings
                let seen = same.First()
                let plan = QueryPlan.Of(seen.query, connection, tables)
                where plan.Scans.Any()
-               select (seen.load.Page, $"{seen.load.Address}: {string.Join("; ", plan.Scans)}\n{seen.query.Sql}\n    {string.Join("\n    ", plan.Steps)}\n")
+               select (seen.load.Page, $"{seen.load.Address}: {plan}\n")
         ];
     }
 
