@@ -35,6 +35,7 @@ internal static class Shell
         app.UseMiddleware<KeptForms>();
         app.UseRouting();
         app.UseAuthentication();
+        app.Use(StillHere.SayFault);
         app.UseAuthorization();
         app.MapStaticAssets().Add(endpoint => endpoint.Metadata.Add(new AllowAnonymousAttribute()));
         app.MapGet("/", () => Results.LocalRedirect("/Today")).AllowAnonymous();

@@ -13,6 +13,9 @@ public sealed class ShopDay(RecordsContext records, TimeProvider clock)
 
     public ShopSettings Settings => _settings ??= records.Shop.AsNoTracking().Single();
 
+    /// <summary>Settings that were read on the way in, so that they are not read again.</summary>
+    public void Know(ShopSettings settings) => _settings = settings;
+
     /// <summary>Now, in UTC.</summary>
     public DateTime Now => clock.GetUtcNow().UtcDateTime;
 

@@ -43,6 +43,18 @@ public sealed class FaultTests(FaultTests.FailingShop shop) : IClassFixture<Faul
         saved.Expect("This screen is now at Pickup.");
     }
 
+    [Fact]
+    public async Task Who_is_not_signed_in_meets_the_same_page()
+    {
+        using var desk = shop.Stranger();
+
+        var page = await shop.While(() => desk.Open("/Door"));
+
+        Assert.Equal((HttpStatusCode.InternalServerError, "Something went wrong"), (page.Status, page.Heading));
+        var reference = page.Document.QuerySelector(".reference")!.TextContent;
+        Assert.Contains(shop.Log, line => line.Contains($"Fault {reference} at GET /Door", StringComparison.Ordinal));
+    }
+
     public sealed class FailingShop : ShopUnderTest, ILoggerProvider, ILogger
     {
         private volatile bool _fails;
