@@ -13,6 +13,11 @@ public static class HoldQueries
         holds.Where(hold => hold.JobId == jobId
             || records.Shares.Where(share => share.JobId == jobId).Select(share => (int?)share.AnimalId).Contains(hold.AnimalId));
 
+    /// <summary>Standing holds on an animal or on any job that has a share of it.</summary>
+    public static IQueryable<Hold> OnAnimal(this IQueryable<Hold> holds, RecordsContext records, int animalId) =>
+        holds.Where(hold => hold.AnimalId == animalId
+            || records.Shares.Where(share => share.AnimalId == animalId).Select(share => (int?)share.JobId).Contains(hold.JobId));
+
     /// <summary>Standing holds that stop the act for a job, as findings; empty where the way is free.</summary>
     public static IReadOnlyList<Finding> Stopping(this RecordsContext records, int jobId, HeldAct act) =>
         Findings(records, records.Holds.AsNoTracking().Standing().OnJob(records, jobId), act);

@@ -17,42 +17,38 @@ public static class KnifeQueries
     /// <summary>The same for many jobs at once, by the job's id; jobs without an entry are free.</summary>
     public static ILookup<int, Finding> StoppingKnife(this RecordsContext records, IQueryable<Job> jobs)
     {
-        var ids = jobs.Select(job => job.Id);
-        var holds = records.Holds.AsNoTracking().Standing()
-            .Where(hold => records.HoldRules.Any(rule => rule.Reason == hold.Reason && rule.Act == HeldAct.Cut && rule.Stops));
         var held =
-            from job in records.Jobs.AsNoTracking()
-            from hold in holds
-            where ids.Contains(job.Id)
-                && (job.Id == hold.JobId || records.Shares.Any(share => share.JobId == job.Id && share.AnimalId == hold.AnimalId))
-            select new { JobId = job.Id, hold.Reason };
+            from hold in records.Holds.AsNoTracking().Standing()
+            where records.HoldRules.Any(rule => rule.Reason == hold.Reason && rule.Act == HeldAct.Cut && rule.Stops)
+            from share in records.Shares.Where(share => share.AnimalId == hold.AnimalId).DefaultIfEmpty()
+            select new { JobId = hold.JobId ?? (int?)share.JobId ?? 0, hold.Reason };
         return Unready(records, jobs)
             .SelectMany(job => job.Select(finding => (JobId: job.Key, Finding: finding)))
             .Concat(held.AsEnumerable().Select(hold => (hold.JobId, Finding: new Finding("", $"On hold: {Wording.Of(hold.Reason)}."))))
             .ToLookup(one => one.JobId, one => one.Finding);
     }
 
+    /// <summary>One query: each job with its animals, and with all shares of each animal.</summary>
     private static ILookup<int, Finding> Unready(RecordsContext records, IQueryable<Job> jobs)
     {
-        var ids = jobs.Select(job => job.Id);
-        var details = jobs.AsNoTracking().Select(job => new { job.Id, job.DetailsComplete, HasAnimal = job.Shares.Any() }).ToList();
-        var shares = records.Shares.AsNoTracking()
-            .Where(share => ids.Contains(share.JobId))
-            .SelectMany(
-                share => records.Shares.Where(other => other.AnimalId == share.AnimalId),
-                (share, other) => new { share.JobId, share.AnimalId, share.Animal.Tag, other.Numerator, other.Denominator })
-            .AsEnumerable()
-            .GroupBy(share => (share.JobId, share.AnimalId, share.Tag));
+        var rows =
+            from job in jobs.AsNoTracking()
+            from share in records.Shares.Where(share => share.JobId == job.Id).DefaultIfEmpty()
+            from each in records.Shares.Where(each => each.AnimalId == share.AnimalId).DefaultIfEmpty()
+            select new { job.Id, job.DetailsComplete, AnimalId = (int?)share.AnimalId, share.Animal.Tag, Numerator = (long?)each.Numerator, Denominator = (long?)each.Denominator };
         var findings = new List<(int JobId, Finding Finding)>();
-        foreach (var job in details.Where(job => !job.DetailsComplete))
-            findings.Add((job.Id, new Finding("", "The details of this job are not complete. Finish the drop-off first.")));
-        foreach (var job in details.Where(job => !job.HasAnimal))
-            findings.Add((job.Id, new Finding("", "No animal belongs to this job. Add it at the counter.")));
-        foreach (var animal in shares)
+        foreach (var job in rows.AsEnumerable().GroupBy(row => (row.Id, row.DetailsComplete)))
         {
-            var sum = animal.Aggregate(Ratio.Zero, (total, share) => total + Ratio.Of(share.Numerator, share.Denominator));
-            if (sum != Ratio.One)
-                findings.Add((animal.Key.JobId, ShareFinding(animal.Key.Tag, sum)));
+            if (!job.Key.DetailsComplete)
+                findings.Add((job.Key.Id, new Finding("", "The details of this job are not complete. Finish the drop-off first.")));
+            if (job.Any(row => row.AnimalId is null))
+                findings.Add((job.Key.Id, new Finding("", "No animal belongs to this job. Add it at the counter.")));
+            foreach (var animal in job.Where(row => row.AnimalId is not null).GroupBy(row => (row.AnimalId, row.Tag)))
+            {
+                var sum = animal.Aggregate(Ratio.Zero, (total, share) => total + Ratio.Of(share.Numerator!.Value, share.Denominator!.Value));
+                if (sum != Ratio.One)
+                    findings.Add((job.Key.Id, ShareFinding(animal.Key.Tag, sum)));
+            }
         }
 
         return findings.ToLookup(one => one.JobId, one => one.Finding);

@@ -79,16 +79,26 @@ public static class JobWeightQueries
                 share.Denominator,
             })
             .ToList();
-        return JobWeights.Of(
-            shares.Select(share => new SharedAnimal(
-                share.AnimalId, share.Species, share.Tag, share.ArrivalState, share.ArrivedAt, Ratio.Of(share.Numerator, share.Denominator))),
-            records.WeighedFor(jobId).Select(weighIn => new WeighedNet(weighIn.Kind, weighIn.AnimalId, weighIn.JobId, weighIn.Net)),
-            division);
+        return records.WeightsOf(jobId, division, shares.Select(share => new SharedAnimal(
+            share.AnimalId, share.Species, share.Tag, share.ArrivalState, share.ArrivedAt, Ratio.Of(share.Numerator, share.Denominator))));
     }
+
+    /// <summary>The same for a job whose animals are read already; one query.</summary>
+    public static JobWeights WeightsOf(this RecordsContext records, int jobId, ScaleDivision division, IEnumerable<SharedAnimal> animals) => JobWeights.Of(
+        animals, records.WeighedFor(jobId).Select(weighIn => new WeighedNet(weighIn.Kind, weighIn.AnimalId, weighIn.JobId, weighIn.Net)), division);
 
     /// <summary>The standing weigh-ins of a job and of its animals before they were divided, the oldest first.</summary>
     public static IQueryable<WeighIn> WeighedFor(this RecordsContext records, int jobId) => records.WeighIns.AsNoTracking().Standing()
-        .Where(weighIn => weighIn.JobId == jobId
-            || weighIn.JobId == null && records.Shares.Any(share => share.JobId == jobId && share.AnimalId == weighIn.AnimalId))
+        .WeighedFor(records, jobId)
         .OrderBy(weighIn => weighIn.At).ThenBy(weighIn => weighIn.Id);
+
+    /// <summary>Weigh-ins of a job and of its animals before they were divided.</summary>
+    /// <remarks>Asked for with "is null", SQLite would look through every weigh-in without a job; asked so, it goes by the animals.</remarks>
+    public static IQueryable<WeighIn> WeighedFor(this IQueryable<WeighIn> weighIns, RecordsContext records, int jobId) => weighIns
+        .Where(weighIn => weighIn.JobId == jobId
+            || (weighIn.JobId ?? 0) == 0 && records.Shares.Where(share => share.JobId == jobId).Select(share => (int?)share.AnimalId).Contains(weighIn.AnimalId));
+
+    /// <summary>Weigh-ins of whole animals, before they were divided.</summary>
+    public static IQueryable<WeighIn> OfAnimals(this IQueryable<WeighIn> weighIns, IQueryable<int> animalIds) =>
+        weighIns.Where(weighIn => (weighIn.JobId ?? 0) == 0 && animalIds.Select(id => (int?)id).Contains(weighIn.AnimalId));
 }
