@@ -39,7 +39,7 @@ public sealed class IndexModel(RecordsContext records, ShopDay shop) : StationPa
 
         var exact = records.ByNumberOrTag(Asked);
         var numbered = exact.Where(job => job.Number == Asked.Number).ToList();
-        var tagged = exact.Where(job => job.HasTag).ToList();
+        var tagged = exact.Where(job => job.HasTag(Asked.TagKey)).ToList();
         var lugs = exact.Where(job => Asked.Number is { } number && job.OpenLugs.Contains(number)).ToList();
         var isExactTag = tagged.Any(job => job.Tags.Any(tag => Texts.Key(tag) == Asked.TagKey) && job.Number != Asked.Number);
         if (numbered is [var only] && lugs.All(job => job.Id == only.Id) && !isExactTag)

@@ -58,7 +58,7 @@ public sealed class JobModel(RecordsContext records, ShopDay shop) : StationPage
     public IEnumerable<(string What, DateTime At)> Way => ((string What, DateTime? At)[])
         [
             ($"Handed over to {Job.HandedOverTo}", Job.HandedOverAt),
-            ($"Split agreed by {Hub.Agreed?.By}", Hub.Agreed?.At),
+            ($"Split agreed by {Hub.Money.Agreed?.By}", Hub.Money.Agreed?.At),
             ("Cutting finished, trim weighed", Job.CuttingDoneAt),
             ("Cutting started", Job.CuttingStartedAt),
             ($"Taken in by {Hub.TakenBy}", Job.TakenAt),
@@ -69,8 +69,6 @@ public sealed class JobModel(RecordsContext records, ShopDay shop) : StationPage
     public string? Hung(Animal animal) => animal.HungAt is { } hung
         ? HangingGuidance.For(animal.Species).Say(shop.DayOf(hung), Job.CuttingStartedAt is { } cut ? shop.DayOf(cut) : shop.Today).Text
         : null;
-
-    public Share ShareOf(Animal animal) => Job.Shares.Single(share => share.AnimalId == animal.Id);
 
     public AnimalWeights WeightsOf(Animal animal) => Hub.Weights.Animals.Single(one => one.AnimalId == animal.Id);
 

@@ -1,80 +1,78 @@
 using Microsoft.EntityFrameworkCore;
 using ProcessorDesk.Records;
 using ProcessorDesk.Trade;
+using ProcessorDesk.Trade.Tickets;
 
 namespace ProcessorDesk.Web.Pages.Find;
 
-/// <summary>Everything about one job that its hub shows, read at once; each part is one query by the job.</summary>
+/// <summary>Everything about one job that its hub shows, in five queries: the order, the animals, what was weighed, what was agreed and paid, other jobs.</summary>
 public sealed record JobHub(
     Job Job,
     string TakenBy,
+    IReadOnlyList<JobHub.AskedFor> Asks,
     IReadOnlyList<Hold> Holds,
-    IReadOnlyList<Animal> Animals,
+    IReadOnlyList<HubAnimal> Animals,
     JobWeights Weights,
-    JobHub.Split? Agreed,
-    IReadOnlyList<JobHub.Issued> Invoices,
-    IReadOnlyList<Payment> Payments,
-    IReadOnlyList<Part> Parts,
-    IReadOnlyList<Ticket> Tickets,
+    HubMoney Money,
+    IReadOnlyList<JobHub.TicketOut> Tickets,
     IReadOnlyList<FoundJob> OthersOfOwner)
 {
     private const int MostOthers = 12;
 
-    public Money Balance => Money.Sum(Invoices.Select(invoice => invoice.Total)) - Money.Sum(Payments.Select(payment => payment.Amount));
+    public TicketCode? Claim => Tickets.Where(ticket => ticket.Kind == TicketKind.Claim).Select(ticket => (TicketCode?)ticket.Code).FirstOrDefault();
 
     public static JobHub? Read(RecordsContext records, int id, ScaleDivision division)
     {
-        var job = records.Jobs.AsNoTracking()
-            .Include(one => one.Owner).Include(one => one.People)
-            .Include(one => one.CutOrder)
-            .Include(one => one.Asks).ThenInclude(ask => ask.Product)
-            .Include(one => one.Shares)
-            .AsSplitQuery()
-            .SingleOrDefault(one => one.Id == id);
-        if (job is null)
+        var order = records.Jobs.AsNoTracking()
+            .Include(job => job.Owner).Include(job => job.People).Include(job => job.CutOrder)
+            .Where(job => job.Id == id)
+            .Select(job => new
+            {
+                Job = job,
+                TakenBy = records.Staff.Where(staff => staff.Id == job.TakenById).Select(staff => staff.Name).First(),
+                Asks = job.Asks.Select(ask => new AskedFor(ask, records.Products.Where(product => product.Id == ask.ProductId).Select(product => product.Name).First())).ToList(),
+                Holds = records.Holds.Where(hold => hold.JobId == job.Id && hold.ReleasedAt == null).ToList(),
+                Claim = records.Tickets.Where(ticket => ticket.Kind == TicketKind.Claim && ticket.TargetId == job.Id && ticket.VoidedAt == null)
+                    .Select(ticket => (long?)ticket.Number).FirstOrDefault(),
+            })
+            .AsSingleQuery()
+            .SingleOrDefault();
+        if (order is null)
             return null;
-        var animals = records.Animals.AsNoTracking().Where(animal => animal.Shares.Any(share => share.JobId == id)).OrderBy(animal => animal.Id).ToList();
-        var parts = records.Parts.AsNoTracking().Where(part => part.Animal.Shares.Any(share => share.JobId == id)).OrderBy(part => part.Id).ToList();
+        var animals = HubAnimal.Of(records, id);
+        var weighed = records.WeighIns.AsNoTracking().WeighedFor(records, id)
+            .OrderBy(weighIn => weighIn.At).ThenBy(weighIn => weighIn.Id)
+            .Select(weighIn => new
+            {
+                Net = new WeighedNet(weighIn.Kind, weighIn.AnimalId, weighIn.JobId, weighIn.Net),
+                Stands = weighIn.Strike == null,
+                Ticket = records.Tickets.Where(ticket => ticket.Kind == TicketKind.Filling && ticket.TargetId == weighIn.FillingId && ticket.VoidedAt == null)
+                    .Select(ticket => (long?)ticket.Number).FirstOrDefault(),
+            })
+            .ToList();
         return new JobHub(
-            job,
-            records.Staff.Where(staff => staff.Id == job.TakenById).Select(staff => staff.Name).First(),
-            [.. records.Holds.AsNoTracking().Standing().OnJob(records, id)],
+            order.Job,
+            order.TakenBy,
+            [.. order.Asks.OrderBy(asked => asked.Ask.Position)],
+            [.. order.Holds.Concat(animals.SelectMany(animal => animal.Holds)).OrderBy(hold => hold.Id)],
             animals,
-            records.WeightsOf(id, division),
-            records.AgreedSplits.AsNoTracking()
-                .Where(split => split.JobId == id && split.WithdrawnAt == null)
-                .Select(split => new Split(
-                    split.AgreedAt,
-                    records.Staff.Where(staff => staff.Id == split.AgreedById).Select(staff => staff.Name).First(),
-                    split.Lean,
-                    split.Allotments.OrderBy(one => one.Position)
-                        .Select(one => new Given(one.Product.Name, one.Lean, one.AddedFat, one.FinishedLow, one.Finished, one.FinishedHigh)).ToList()))
-                .AsSingleQuery()
-                .SingleOrDefault(),
+            JobWeights.Of(animals.Select(animal => animal.Shared), weighed.Where(one => one.Stands).Select(one => one.Net), division),
+            HubMoney.Of(records, id),
             [
-                .. records.Invoices.AsNoTracking().Where(invoice => invoice.JobId == id).OrderBy(invoice => invoice.Number)
-                    .Select(invoice => new Issued(invoice.Id, invoice.Number, invoice.IssuedAt, invoice.Credits == null ? null : invoice.Credits.Number, invoice.Total))
+                .. TicketOut.Of(TicketKind.Claim, [order.Claim]),
+                .. TicketOut.Of(TicketKind.Carcass, animals.Select(animal => animal.Ticket)),
+                .. TicketOut.Of(TicketKind.Part, animals.SelectMany(animal => animal.Parts).Select(part => part.Ticket)),
+                .. TicketOut.Of(TicketKind.Filling, weighed.Select(one => one.Ticket)),
             ],
-            [.. records.Payments.AsNoTracking().Where(payment => payment.JobId == id).OrderBy(payment => payment.Id)],
-            parts,
-            TicketsOf(records, id),
-            [.. records.OthersOf(job.OwnerId, id).Take(MostOthers)]);
+            [.. records.OthersOf(order.Job.OwnerId, id).Take(MostOthers)]);
     }
 
-    private static List<Ticket> TicketsOf(RecordsContext records, int id) =>
-    [
-        .. records.Tickets.AsNoTracking()
-            .Where(ticket => ticket.VoidedAt == null && (
-                ticket.Kind == TicketKind.Claim && ticket.TargetId == id
-                || ticket.Kind == TicketKind.Carcass && records.Shares.Any(share => share.JobId == id && share.AnimalId == ticket.TargetId)
-                || ticket.Kind == TicketKind.Part && records.Parts.Any(part => part.Id == ticket.TargetId && part.Animal.Shares.Any(share => share.JobId == id))
-                || ticket.Kind == TicketKind.Filling && records.Fillings.Any(filling => filling.Id == ticket.TargetId && filling.JobId == id)))
-            .OrderBy(ticket => ticket.Kind).ThenBy(ticket => ticket.Number)
-    ];
+    public sealed record AskedFor(GrindOrder Ask, string Product);
 
-    public sealed record Issued(int Id, int Number, DateTime At, int? Credits, Money Total);
-
-    public sealed record Given(string Product, Weight Lean, Weight AddedFat, Weight Low, Weight Typical, Weight High);
-
-    public sealed record Split(DateTime At, string By, Weight Lean, IReadOnlyList<Given> Given);
+    /// <summary>A ticket that is not void.</summary>
+    public sealed record TicketOut(TicketKind Kind, TicketCode Code)
+    {
+        internal static IEnumerable<TicketOut> Of(TicketKind kind, IEnumerable<long?> numbers) =>
+            numbers.OfType<long>().Distinct().Order().Select(number => new TicketOut(kind, TicketCode.FromNumber(number)));
+    }
 }

@@ -16,26 +16,30 @@ internal static class Searching
         return Rows(records, ticket.Kind switch
         {
             TicketKind.Claim => jobs.Where(job => job.Id == id),
-            TicketKind.Carcass => jobs.Where(job => job.Shares.Any(share => share.AnimalId == id)),
-            TicketKind.Part => jobs.Where(job => job.Shares.Any(share => share.Animal.Parts.Any(part => part.Id == id))),
-            TicketKind.Filling => jobs.Where(job => records.Fillings.Any(filling => filling.Id == id && filling.JobId == job.Id)),
+            TicketKind.Carcass => jobs.Where(job => records.Shares.Where(share => share.AnimalId == id).Select(share => share.JobId).Contains(job.Id)),
+            TicketKind.Part => jobs.Where(job => records.Parts.Where(part => part.Id == id).SelectMany(part => part.Animal.Shares).Select(share => share.JobId).Contains(job.Id)),
+            TicketKind.Filling => jobs.Where(job => records.Fillings.Where(filling => filling.Id == id).Select(filling => filling.JobId).Contains(job.Id)),
             TicketKind.Batch => jobs.Where(job => records.JobsInBatch(id).Contains(job.Id)),
             TicketKind.Box => jobs.Where(job => records.Boxes.Where(box => box.Id == id).Select(box => box.JobId).Contains(job.Id)),
-        }, "", "");
+        });
     }
 
     /// <summary>The jobs whose meat is in a batch.</summary>
     public static IReadOnlyList<FoundJob> JobsOf(this RecordsContext records, FoundBatch batch) =>
-        Rows(records, records.Jobs.AsNoTracking().Where(job => records.JobsInBatch(batch.Id).Contains(job.Id)), "", "");
+        Rows(records, records.Jobs.AsNoTracking().Where(job => records.JobsInBatch(batch.Id).Contains(job.Id)));
 
     /// <summary>Jobs by their number, the tag of an animal, or a lug that is being filled.</summary>
     public static IReadOnlyList<FoundJob> ByNumberOrTag(this RecordsContext records, Asked asked)
     {
-        var (number, key) = (asked.Number ?? -1, asked.TagKey ?? "");
-        return Rows(records, records.Jobs.AsNoTracking().Where(job =>
-            job.Number == number
-            || key != "" && job.Shares.Any(share => share.Animal.TagKey!.StartsWith(key))
-            || records.Fillings.Any(filling => filling.JobId == job.Id && filling.EmptiedAt == null && filling.Lug.Number == number)), key, "");
+        var number = asked.Number ?? -1;
+        var filling = records.Fillings.Where(filling => filling.EmptiedAt == null && filling.Lug.Number == number).Select(filling => filling.JobId);
+        var jobs = records.Jobs.AsNoTracking();
+        if (asked.TagKey is not { } key)
+            return Rows(records, jobs.Where(job => job.Number == number || filling.Contains(job.Id)));
+        // What begins with the key stands in the index of tags between the key and the last that can follow it.
+        var last = key + '\uffff';
+        var tagged = records.Shares.Where(share => string.Compare(share.Animal.TagKey, key) >= 0 && string.Compare(share.Animal.TagKey, last) < 0).Select(share => share.JobId);
+        return Rows(records, jobs.Where(job => job.Number == number || filling.Contains(job.Id) || tagged.Contains(job.Id)));
     }
 
     /// <summary>Jobs by the name or phone of the owner or of somebody around them.</summary>
@@ -43,9 +47,11 @@ internal static class Searching
     {
         var owners = records.Owners.Found(asked.Text).Select(owner => owner.Id);
         var like = asked.Text.Length < 2 ? "" : "%" + asked.Text.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("%", "\\%", StringComparison.Ordinal).Replace("_", "\\_", StringComparison.Ordinal) + "%";
-        return Rows(records, records.Jobs.AsNoTracking().Where(job =>
-            owners.Contains(job.OwnerId)
-            || like != "" && job.People.Any(person => EF.Functions.Like(person.Name, like, "\\") || EF.Functions.Like(person.Phone!, like, "\\"))), "", like);
+        var jobs = records.Jobs.AsNoTracking();
+        if (like == "")
+            return Rows(records, jobs.Where(job => owners.Contains(job.OwnerId)));
+        var around = records.JobPeople.Where(person => EF.Functions.Like(person.Name, like, "\\") || EF.Functions.Like(person.Phone!, like, "\\")).Select(person => person.JobId);
+        return Rows(records, jobs.Where(job => owners.Contains(job.OwnerId) || around.Contains(job.Id)), like);
     }
 
     public static IReadOnlyList<Owner> OwnersWithoutJobs(this RecordsContext records, Asked asked) =>
@@ -53,9 +59,10 @@ internal static class Searching
 
     /// <summary>The owner's jobs besides one, those still here first.</summary>
     public static IReadOnlyList<FoundJob> OthersOf(this RecordsContext records, int ownerId, int besides) =>
-        Rows(records, records.Jobs.AsNoTracking().Where(job => job.OwnerId == ownerId && job.Id != besides), "", "");
+        Rows(records, records.Jobs.AsNoTracking().Where(job => job.OwnerId == ownerId && job.Id != besides));
 
-    private static List<FoundJob> Rows(RecordsContext records, IQueryable<Job> jobs, string key, string like) =>
+    /// <summary>What stands beside a job comes by the job's own index; a name from another table is looked up row by row, since a join beside the job would be made for all jobs.</summary>
+    private static List<FoundJob> Rows(RecordsContext records, IQueryable<Job> jobs, string like = "") =>
     [
         .. jobs
             .OrderBy(job => job.HandedOverAt != null).ThenByDescending(job => job.TakenAt).ThenByDescending(job => job.Number)
@@ -63,10 +70,13 @@ internal static class Searching
             .Select(job => new FoundJob(
                 job.Id, job.Number, job.OwnerId, job.Owner.Name, job.Owner.Phone, job.TakenAt,
                 Job.StageOf(job.DetailsComplete, job.CuttingStartedAt, job.CuttingDoneAt, job.SplitAgreedAt, job.MadeAt, job.BoxedAt, job.HandedOverAt),
-                job.Shares.OrderBy(share => share.AnimalId).Select(share => share.Animal.Species).ToList(),
-                job.Shares.Where(share => share.Animal.Tag != null).Select(share => share.Animal.Tag!).ToList(),
-                records.Fillings.Where(filling => filling.JobId == job.Id && filling.EmptiedAt == null).Select(filling => filling.Lug.Number).ToList(),
-                like == "" ? new List<string>() : job.People.Where(person => EF.Functions.Like(person.Name, like, "\\") || EF.Functions.Like(person.Phone!, like, "\\")).Select(person => person.Name).ToList(),
-                key != "" && job.Shares.Any(share => share.Animal.TagKey!.StartsWith(key))))
+                job.Shares.Select(share => new FoundJob.Animal(
+                    share.AnimalId,
+                    records.Animals.Where(animal => animal.Id == share.AnimalId).Select(animal => animal.Species).First(),
+                    records.Animals.Where(animal => animal.Id == share.AnimalId).Select(animal => animal.Tag).First())).ToList(),
+                records.Fillings.Where(filling => filling.JobId == job.Id && filling.EmptiedAt == null)
+                    .Select(filling => records.Lugs.Where(lug => lug.Id == filling.LugId).Select(lug => lug.Number).First()).ToList(),
+                like == "" ? new List<string>() : job.People.Where(person => EF.Functions.Like(person.Name, like, "\\") || EF.Functions.Like(person.Phone!, like, "\\")).Select(person => person.Name).ToList()))
+            .AsSingleQuery()
     ];
 }
