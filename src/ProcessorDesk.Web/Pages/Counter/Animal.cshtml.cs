@@ -18,6 +18,8 @@ public sealed class AnimalModel(RecordsContext records, Verbs verbs, ShopDay sho
 
     public Animal Animal { get; private set; } = null!;
 
+    public IReadOnlyList<Share> Shares { get; private set; } = [];
+
     public IReadOnlyList<WeighIn> Weights { get; private set; } = [];
 
     public bool IsStale { get; private set; }
@@ -100,10 +102,10 @@ public sealed class AnimalModel(RecordsContext records, Verbs verbs, ShopDay sho
 
     private bool Load(int id)
     {
-        if (records.Animals.AsNoTracking().Include(one => one.Holds).Include(one => one.Parts).Include(one => one.Shares).ThenInclude(share => share.Job)
-            .AsSplitQuery().SingleOrDefault(one => one.Id == id) is not { } animal)
+        if (records.Animals.AsNoTracking().Include(one => one.Holds).Include(one => one.Parts).AsSingleQuery().SingleOrDefault(one => one.Id == id) is not { } animal)
             return false;
         Animal = animal;
+        Shares = [.. records.Shares.AsNoTracking().Include(share => share.Job).Where(share => share.AnimalId == id).OrderBy(share => share.JobId)];
         Weights = [.. records.WeighIns.AsNoTracking().Include(weighIn => weighIn.Strike).Where(weighIn => weighIn.AnimalId == id && weighIn.Kind == WeighInKind.Arrival).OrderBy(weighIn => weighIn.Id)];
         return true;
     }

@@ -44,7 +44,7 @@ public sealed class ClaimModel(RecordsContext records, ShopDay day) : StationPag
         foreach (var same in papers.Cuts.GroupBy(JobPapers.Wanted))
             yield return new Fact(string.Join(", ", same.Select(line => CutMenu.GroupName(line.Group))), same.Key);
         foreach (var (ask, i) in papers.Asks.Select((ask, i) => (ask, i)))
-            yield return new Fact($"{i + 1}. {ask.Product.Name}", JobPapers.Wanted(ask, day.Settings.BenchDivision));
+            yield return new Fact($"{i + 1}. {ask.Product}", JobPapers.Wanted(ask.Ask, day.Settings.BenchDivision));
         if (papers.Job.NoPork)
             yield return new Fact("No pork", "in anything");
         yield return new Fact(Wording.Of(papers.Job.Pooling), Wording.Of(papers.Job.Wrap));

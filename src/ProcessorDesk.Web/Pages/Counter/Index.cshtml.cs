@@ -18,22 +18,17 @@ public sealed class IndexModel(RecordsContext records, ShopDay shop) : StationPa
 
     public void OnGet()
     {
+        var holds = records.Holds.AsNoTracking().Standing().Select(hold => new Held(hold.JobId, hold.AnimalId, hold.Reason)).ToList();
         var missing = records.Animals.Where(animal => animal.TagKey == null).Select(animal => animal.Id);
         ToDo = Read(records.Jobs
             .Where(job => job.HandedOverAt == null && (!job.DetailsComplete || job.Shares.Any(share => missing.Contains(share.AnimalId))))
-            .OrderBy(job => job.TakenAt));
-        Recent = Read(records.Jobs.OrderByDescending(job => job.TakenAt).ThenByDescending(job => job.Number));
+            .OrderBy(job => job.TakenAt), holds);
+        Recent = Read(records.Jobs.OrderByDescending(job => job.TakenAt).ThenByDescending(job => job.Number), holds);
     }
 
-    private List<Line> Read(IQueryable<Job> ordered)
+    private static List<Line> Read(IQueryable<Job> ordered, IReadOnlyList<Held> holds)
     {
         var jobs = ordered.AsNoTracking().Take(Most).Include(job => job.Owner).Include(job => job.Shares).ThenInclude(share => share.Animal).AsSplitQuery().ToList();
-        var ids = jobs.Select(job => job.Id).ToList();
-        var animals = jobs.SelectMany(job => job.Shares.Select(share => share.AnimalId)).Distinct().ToList();
-        var holds = records.Holds.AsNoTracking().Standing()
-            .Where(hold => (hold.JobId != null && ids.Contains(hold.JobId.Value)) || (hold.AnimalId != null && animals.Contains(hold.AnimalId.Value)))
-            .Select(hold => new { hold.JobId, hold.AnimalId, hold.Reason })
-            .ToList();
         return
         [
             .. jobs.Select(job => new Line(
@@ -42,6 +37,8 @@ public sealed class IndexModel(RecordsContext records, ShopDay shop) : StationPa
                 [.. holds.Where(hold => hold.JobId == job.Id || job.Shares.Any(share => share.AnimalId == hold.AnimalId)).Select(hold => Wording.Of(hold.Reason)).Distinct()]))
         ];
     }
+
+    private sealed record Held(int? JobId, int? AnimalId, HoldReason Reason);
 
     public sealed record Line(Job Job, IReadOnlyList<Animal> Animals, IReadOnlyList<string> Holds);
 }

@@ -6,29 +6,34 @@ using ProcessorDesk.Trade.Tickets;
 
 namespace ProcessorDesk.Web.Pages.Counter;
 
-/// <summary>A job as its papers show it: whose, what of, what for, under which codes. Read in six queries.</summary>
-public sealed record JobPapers(Job Job, IReadOnlyList<PaperAnimal> Animals, IReadOnlyList<Payment> Deposits, IReadOnlyList<Hold> Holds, TicketCode? Claim)
+/// <summary>A job as its papers show it: whose, what of, what for, under which codes. Read in two queries.</summary>
+public sealed record JobPapers(
+    Job Job, IReadOnlyList<JobPapers.AskLine> Asks, IReadOnlyList<PaperAnimal> Animals, IReadOnlyList<Payment> Deposits, IReadOnlyList<Hold> Holds, TicketCode? Claim)
 {
     /// <summary>Holds on the job itself and on each of its animals, each reason once.</summary>
     public IReadOnlyList<Hold> AllHolds => [.. Holds.Concat(Animals.SelectMany(animal => animal.Holds)).DistinctBy(hold => hold.Reason)];
 
     public IEnumerable<CutOrderLine> Cuts => Job.CutOrder.OrderBy(line => line.Position);
 
-    public IEnumerable<GrindOrder> Asks => Job.Asks.OrderBy(ask => ask.Position);
-
     public static JobPapers? Of(RecordsContext records, int id)
     {
-        var job = records.Jobs.AsNoTracking()
-            .Include(one => one.Owner).Include(one => one.CutOrder).Include(one => one.Asks).ThenInclude(ask => ask.Product)
-            .SingleOrDefault(one => one.Id == id);
-        if (job is null)
-            return null;
-        var animals = PaperAnimal.Of(records, id, out var claim);
-        return new JobPapers(
-            job, animals,
-            [.. records.Payments.AsNoTracking().Where(payment => payment.JobId == id && payment.IsDeposit)],
-            [.. records.Holds.AsNoTracking().Standing().Where(hold => hold.JobId == id)],
-            claim);
+        var found = records.Jobs.AsNoTracking()
+            .Include(job => job.Owner).Include(job => job.CutOrder)
+            .Where(job => job.Id == id)
+            .Select(job => new
+            {
+                Job = job,
+                Asks = job.Asks.Select(ask => new AskLine(ask, records.Products.Where(product => product.Id == ask.ProductId).Select(product => product.Name).First())).ToList(),
+                Deposits = records.Payments.Where(payment => payment.JobId == job.Id && payment.IsDeposit).ToList(),
+                Holds = records.Holds.Where(hold => hold.JobId == job.Id && hold.ReleasedAt == null).ToList(),
+                Claim = records.Tickets.Where(ticket => ticket.Kind == TicketKind.Claim && ticket.TargetId == job.Id && ticket.VoidedAt == null)
+                    .Max(ticket => (long?)ticket.Number),
+            })
+            .AsSingleQuery()
+            .SingleOrDefault();
+        return found is null ? null : new JobPapers(
+            found.Job, [.. found.Asks.OrderBy(line => line.Ask.Position)], PaperAnimal.Of(records, id), found.Deposits, found.Holds,
+            found.Claim is { } number ? TicketCode.FromNumber(number) : null);
     }
 
     /// <summary>"25.00 lb of own meat".</summary>
@@ -45,4 +50,6 @@ public sealed record JobPapers(Job Job, IReadOnlyList<PaperAnimal> Animals, IRea
     {
         CutMenu.CutName(line.Cut), line.Detail, line.PerPack is { } pieces ? $"{pieces} to a pack" : null,
     }.OfType<string>());
+
+    public sealed record AskLine(GrindOrder Ask, string Product);
 }

@@ -9,8 +9,9 @@ namespace ProcessorDesk.Web.Pages.Counter;
 /// <summary>A kept order and kept animals as the form shows them, to be changed or foretold of again.</summary>
 internal static class KeptOrder
 {
-    public static OrderInput Of(Job job, ScaleDivision division)
+    public static OrderInput Of(JobPapers papers, ScaleDivision division)
     {
+        var job = papers.Job;
         var lines = job.CutOrder.ToDictionary(line => line.Group);
         var order = new OrderInput
         {
@@ -20,7 +21,7 @@ internal static class KeptOrder
                     ? new CutInput { Group = group.Code, Cut = line.Cut, Detail = line.Detail ?? "", PerPack = line.PerPack?.ToString(CultureInfo.InvariantCulture) ?? "" }
                     : new CutInput { Group = group.Code }),
             ],
-            Asks = [.. job.Asks.OrderBy(ask => ask.Position).Select(ask => new AskInput { ProductId = ask.ProductId, Kind = ask.Kind, Amount = Amount(ask, division) })],
+            Asks = [.. papers.Asks.Select(line => line.Ask).Select(ask => new AskInput { ProductId = ask.ProductId, Kind = ask.Kind, Amount = Amount(ask, division) })],
             Pooling = job.Pooling,
             Wrap = job.Wrap,
             NoPork = job.NoPork,
@@ -57,7 +58,7 @@ internal static class KeptOrder
     /// <summary>What a kept job will probably give and cost, at the prices it was taken at.</summary>
     public static Outlook Outlook(RecordsContext records, ShopDay day, JobPapers papers)
     {
-        var order = Of(papers.Job, day.Settings.BenchDivision);
+        var order = Of(papers, day.Settings.BenchDivision);
         order.Offered = Offer.Of(records);
         return Counter.Outlook.Of(records, day, order, Animals(papers), papers.Job.PriceListId);
     }

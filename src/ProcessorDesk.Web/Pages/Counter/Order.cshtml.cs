@@ -19,8 +19,7 @@ public sealed class OrderModel(RecordsContext records, Verbs verbs, ShopDay shop
     public JobPapers Papers { get; private set; } = null!;
 
     /// <summary>The holds on the whole job; those of an animal stand on its own page.</summary>
-    public HoldList Holds => new(
-        [.. records.Holds.AsNoTracking().Where(hold => hold.JobId == JobId)], SignedIn.Role == StaffRole.Manager, Hold, "the whole job");
+    public HoldList Holds { get; private set; } = null!;
 
     public int? ReleaseOf { get; private set; }
 
@@ -42,7 +41,7 @@ public sealed class OrderModel(RecordsContext records, Verbs verbs, ShopDay shop
 
     public IActionResult OnGet()
     {
-        Input = KeptOrder.Of(Papers.Job, shop.Settings.BenchDivision);
+        Input = KeptOrder.Of(Papers, shop.Settings.BenchDivision);
         Version = Papers.Job.Version;
         return Shown();
     }
@@ -124,6 +123,7 @@ public sealed class OrderModel(RecordsContext records, Verbs verbs, ShopDay shop
 
     protected override void Load()
     {
+        Holds = new([.. records.Holds.AsNoTracking().Where(hold => hold.JobId == JobId)], SignedIn.Role == StaffRole.Manager, Hold, "the whole job");
         (Input.CutsLocked, Input.AsksLocked) = (Papers.Job.CutsLocked, Papers.Job.AsksLocked);
         if (Input.Offered.Count == 0)
             Input.Offered = Offer.Of(records);

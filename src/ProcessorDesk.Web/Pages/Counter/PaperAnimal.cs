@@ -19,32 +19,34 @@ public sealed record PaperAnimal(
     /// <summary>As it was keyed.</summary>
     public string Weight => Arrival is { } weighIn ? weighIn.KeyedDivision.Print(weighIn.Net) : "not weighed";
 
-    /// <param name="claim">The job's own ticket.</param>
-    public static IReadOnlyList<PaperAnimal> Of(RecordsContext records, int jobId, out TicketCode? claim)
-    {
-        var shares = records.Shares.AsNoTracking().Where(share => share.JobId == jobId)
-            .Include(share => share.Animal).ThenInclude(animal => animal.Parts)
-            .Include(share => share.Animal).ThenInclude(animal => animal.Holds.Where(hold => hold.ReleasedAt == null))
-            .OrderBy(share => share.AnimalId).ToList();
-        var ids = shares.Select(share => share.AnimalId).ToList();
-        var parts = shares.SelectMany(share => share.Animal.Parts.Select(part => part.Id)).ToList();
-        var weights = records.WeighIns.AsNoTracking().Standing()
-            .Where(weighIn => weighIn.Kind == WeighInKind.Arrival && weighIn.AnimalId != null && ids.Contains(weighIn.AnimalId.Value))
-            .OrderBy(weighIn => weighIn.Id).ToList();
-        var tickets = records.Tickets.AsNoTracking()
-            .Where(ticket => ticket.VoidedAt == null
-                && ((ticket.Kind == TicketKind.Claim && ticket.TargetId == jobId)
-                    || (ticket.Kind == TicketKind.Carcass && ids.Contains(ticket.TargetId))
-                    || (ticket.Kind == TicketKind.Part && parts.Contains(ticket.TargetId))))
-            .OrderBy(ticket => ticket.Number).ToList();
-        claim = CodeOf(TicketKind.Claim, jobId);
-        return
-        [
-            .. shares.Select(share => new PaperAnimal(
-                share.Animal, share.Fraction, weights.LastOrDefault(weighIn => weighIn.AnimalId == share.AnimalId), CodeOf(TicketKind.Carcass, share.AnimalId),
-                [.. share.Animal.Holds], [.. share.Animal.Parts.Select(part => (part, CodeOf(TicketKind.Part, part.Id)))]))
-        ];
+    /// <summary>One query. Where several weights or tickets stand, the newest counts.</summary>
+    public static IReadOnlyList<PaperAnimal> Of(RecordsContext records, int jobId) =>
+    [
+        .. records.Shares.AsNoTracking()
+            .Include(share => share.Animal)
+            .Where(share => share.JobId == jobId)
+            .OrderBy(share => share.AnimalId)
+            .Select(share => new
+            {
+                Share = share,
+                Holds = records.Holds.Where(hold => hold.AnimalId == share.AnimalId && hold.ReleasedAt == null).ToList(),
+                Parts = records.Parts.Where(part => part.AnimalId == share.AnimalId).Select(part => new
+                {
+                    Part = part,
+                    Ticket = records.Tickets.Where(ticket => ticket.Kind == TicketKind.Part && ticket.TargetId == part.Id && ticket.VoidedAt == null)
+                        .Max(ticket => (long?)ticket.Number),
+                }).ToList(),
+                Arrivals = records.WeighIns.Where(weighIn => weighIn.AnimalId == share.AnimalId && weighIn.Kind == WeighInKind.Arrival
+                    && !records.Strikes.Any(strike => strike.WeighInId == weighIn.Id)).ToList(),
+                Ticket = records.Tickets.Where(ticket => ticket.Kind == TicketKind.Carcass && ticket.TargetId == share.AnimalId && ticket.VoidedAt == null)
+                    .Max(ticket => (long?)ticket.Number),
+            })
+            .AsSingleQuery()
+            .AsEnumerable()
+            .Select(one => new PaperAnimal(
+                one.Share.Animal, one.Share.Fraction, one.Arrivals.MaxBy(weighIn => weighIn.Id), CodeOf(one.Ticket), one.Holds,
+                [.. one.Parts.OrderBy(part => part.Part.Id).Select(part => (part.Part, CodeOf(part.Ticket)))]))
+    ];
 
-        TicketCode? CodeOf(TicketKind kind, int target) => tickets.LastOrDefault(ticket => ticket.Kind == kind && ticket.TargetId == target)?.Code;
-    }
+    private static TicketCode? CodeOf(long? number) => number is { } known ? TicketCode.FromNumber(known) : null;
 }

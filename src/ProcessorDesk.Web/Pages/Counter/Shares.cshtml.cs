@@ -83,7 +83,7 @@ public sealed class SharesModel(RecordsContext records, Verbs verbs, ShopDay sho
 
     private bool Load(int id)
     {
-        if (records.Animals.AsNoTracking().Include(one => one.Shares).ThenInclude(share => share.Job).ThenInclude(job => job.Owner).SingleOrDefault(one => one.Id == id) is not { } animal)
+        if (records.Animals.AsNoTracking().Include(one => one.Shares).ThenInclude(share => share.Job).ThenInclude(job => job.Owner).AsSplitQuery().SingleOrDefault(one => one.Id == id) is not { } animal)
             return false;
         Animal = animal;
         Input.Owner.Chosen = Input.Owner.Id is { } owner ? OwnerMatch.Of(records, owner) : null;
