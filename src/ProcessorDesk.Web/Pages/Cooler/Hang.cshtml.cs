@@ -113,7 +113,6 @@ public sealed class HangModel(RecordsContext records, Verbs verbs, ShopDay shop)
                 one.ArrivedAt,
                 one.HungAt,
                 one.SurfaceTemperature,
-                Jobs = one.Shares.Select(share => new { share.JobId, share.Job.Number, Owner = share.Job.Owner.Name }).ToList(),
             })
             .SingleOrDefault();
         if (animal is null)
@@ -123,7 +122,10 @@ public sealed class HangModel(RecordsContext records, Verbs verbs, ShopDay shop)
         Animal = new Carcass(
             id, animal.Species, Wording.Of(animal.Species), animal.Tag, animal.Rail, Wording.Of(animal.ArrivalState), shop.Date(animal.ArrivedAt),
             animal.SurfaceTemperature?.Print(), animal.SurfaceTemperature is { } surface ? guidance.Judge(surface)?.Text : null, hung, guidance.Source,
-            [.. animal.Jobs.Select(job => new IndexModel.Whose(job.JobId, job.Number, job.Owner))]);
+            [
+                .. records.Shares.AsNoTracking().Where(share => share.AnimalId == id).OrderBy(share => share.JobId)
+                    .Select(share => new IndexModel.Whose(share.JobId, share.Job.Number, share.Job.Owner.Name))
+            ]);
         Weights =
         [
             .. records.WeighIns.AsNoTracking()
@@ -141,8 +143,7 @@ public sealed class HangModel(RecordsContext records, Verbs verbs, ShopDay shop)
                 .AsEnumerable()
                 .Select(one => new CarcassWeight(one.Id, one.Kind, one.Net, shop.PrintRail(one.Net), shop.Moment(one.At), one.By, one.Struck))
         ];
-        Holds = StandingHold.Of(records, records.Holds.AsNoTracking().Standing()
-            .Where(hold => hold.AnimalId == id || records.Shares.Any(share => share.AnimalId == id && share.JobId == hold.JobId)), shop);
+        Holds = StandingHold.Of(records, records.Holds.AsNoTracking().Standing().OnAnimal(records, id), shop);
         return true;
     }
 

@@ -17,27 +17,21 @@ public sealed class IndexModel(RecordsContext records, ShopDay shop) : StationPa
 
     public void OnGet()
     {
-        var hanging = records.Animals.AsNoTracking()
-            .Where(animal => animal.Shares.Any(share => share.Job.CuttingStartedAt == null && share.Job.HandedOverAt == null));
-        var jobs = hanging.SelectMany(animal => animal.Shares, (animal, share) => new
-        {
-            AnimalId = animal.Id,
-            share.JobId,
-            share.Job.Number,
-            Owner = share.Job.Owner.Name,
-            share.Job.PromisedFor,
-        })
+        var hanging = records.Jobs.Where(job => job.HandedOverAt == null && job.CuttingStartedAt == null)
+            .SelectMany(job => job.Shares).Select(share => share.AnimalId);
+        var jobs = records.Shares.AsNoTracking().Where(share => hanging.Contains(share.AnimalId))
+            .Select(share => new { share.AnimalId, share.JobId, share.Job.Number, Owner = share.Job.Owner.Name, share.Job.PromisedFor })
             .ToLookup(share => share.AnimalId);
         var holds = records.Holds.AsNoTracking().Standing()
             .Select(hold => new { hold.AnimalId, hold.JobId, hold.Reason })
             .ToList();
         var weights = records.WeighIns.AsNoTracking().Standing()
-            .Where(weighIn => weighIn.JobId == null && hanging.Any(animal => animal.Id == weighIn.AnimalId))
+            .OfAnimals(hanging)
             .OrderBy(weighIn => weighIn.At).ThenBy(weighIn => weighIn.Id)
             .Select(weighIn => new { AnimalId = weighIn.AnimalId!.Value, weighIn.Kind, weighIn.Net })
             .AsEnumerable()
             .ToLookup(weighIn => (weighIn.AnimalId, weighIn.Kind), weighIn => (Weight?)weighIn.Net);
-        var animals = hanging
+        var animals = records.Animals.AsNoTracking().Where(animal => hanging.Contains(animal.Id))
             .Select(animal => new
             {
                 animal.Id,

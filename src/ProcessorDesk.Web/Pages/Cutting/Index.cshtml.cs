@@ -17,8 +17,7 @@ public sealed class IndexModel(RecordsContext records, ShopDay shop) : StationPa
     public void OnGet()
     {
         var jobs = records.Jobs.AsNoTracking().ToCut();
-        var animals = records.Shares.AsNoTracking()
-            .Where(share => jobs.Any(job => job.Id == share.JobId))
+        var animals = jobs.SelectMany(job => job.Shares)
             .OrderBy(share => share.AnimalId)
             .Select(share => new { share.JobId, share.Animal.Species, share.Animal.Tag, share.Animal.Rail, Since = share.Animal.HungAt ?? share.Animal.ArrivedAt })
             .ToLookup(animal => animal.JobId);

@@ -21,8 +21,8 @@ public sealed class LugModel(RecordsContext records, ShopDay shop) : StationPage
                 JobNumber = one.Job.Number,
                 Owner = one.Job.Owner.Name,
                 one.OpenedAt,
-                Tags = one.Animals.Select(animal => animal.Animal.Tag ?? "no tag").ToList(),
-                Kinds = records.WeighIns.Where(weighIn => weighIn.FillingId == one.Id && weighIn.Strike == null).Select(weighIn => weighIn.Kind).ToList(),
+                Tags = one.Animals.Select(animal => records.Animals.Where(known => known.Id == animal.AnimalId).Select(known => known.Tag).FirstOrDefault() ?? "no tag").ToList(),
+                Kinds = records.WeighIns.Where(weighIn => weighIn.FillingId == one.Id && !records.Strikes.Any(strike => strike.WeighInId == weighIn.Id)).Select(weighIn => weighIn.Kind).ToList(),
             })
             .SingleOrDefault();
         var ticket = records.Tickets.AsNoTracking()
@@ -34,7 +34,7 @@ public sealed class LugModel(RecordsContext records, ShopDay shop) : StationPage
         // A hold of one animal holds the lug it is in.
         var holds = StandingHold.Of(records, records.Holds.AsNoTracking().Standing()
             .Where(hold => hold.JobId == filling.JobId
-                || records.Fillings.Any(one => one.Id == id && one.Animals.Any(animal => animal.AnimalId == hold.AnimalId))), shop);
+                || records.Fillings.Where(one => one.Id == id).SelectMany(one => one.Animals).Select(animal => (int?)animal.AnimalId).Contains(hold.AnimalId)), shop);
         var paper = new LugTicket(
             shop.Settings.Name, $"{filling.Lug}", filling.Owner, filling.Tags, $"{filling.JobNumber}",
             string.Join(", ", filling.Kinds.Distinct().Order().Select(Wording.Of)),

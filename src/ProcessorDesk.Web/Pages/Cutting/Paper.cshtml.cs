@@ -18,7 +18,7 @@ public sealed class PaperModel(RecordsContext records, ShopDay shop) : StationPa
     {
         if (SheetContent.Find(records, id, shop) is not { } job || Code(id) is not { } code)
             return NotFound();
-        var weights = records.WeightsOf(id, shop.Settings.BenchDivision).Animals.ToDictionary(animal => animal.AnimalId, WeightWords);
+        var weights = job.Weights([], shop.Settings.BenchDivision).Animals.ToDictionary(animal => animal.AnimalId, WeightWords);
         var holds = StandingHold.Of(records, records.Holds.AsNoTracking().Standing().OnJob(records, id), shop);
         var sheet = new CutSheet(
             shop.Settings.Name, job.Revision, shop.Local(shop.Now), job.Owner, $"{job.Number}", code,
@@ -37,7 +37,7 @@ public sealed class PaperModel(RecordsContext records, ShopDay shop) : StationPa
         records.Tickets.AsNoTracking()
             .Where(ticket => ticket.VoidedAt == null
                 && (ticket.Kind == TicketKind.Claim && ticket.TargetId == jobId
-                    || ticket.Kind == TicketKind.Carcass && records.Shares.Any(share => share.JobId == jobId && share.AnimalId == ticket.TargetId)))
+                    || ticket.Kind == TicketKind.Carcass && records.Shares.Where(share => share.JobId == jobId).Select(share => share.AnimalId).Contains(ticket.TargetId)))
             .OrderBy(ticket => ticket.Kind).ThenBy(ticket => ticket.Number)
             .Select(ticket => (long?)ticket.Number)
             .FirstOrDefault() is { } number

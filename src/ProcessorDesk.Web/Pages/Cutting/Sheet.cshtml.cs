@@ -96,13 +96,13 @@ public sealed class SheetModel(RecordsContext records, Verbs verbs, ShopDay shop
         if (job.StartedAt is null)
             return true;
         WeighIns = TableWeighIn.Of(records, id, shop);
-        Balance = TableBalance.Of(records.WeightsOf(id, shop.Settings.BenchDivision), shop.Settings.Tolerance, shop.Settings.BenchDivision);
+        Balance = TableBalance.Of(job.Weights(WeighIns.Where(one => one.Struck is null).Select(one => one.Weighed), shop.Settings.BenchDivision), shop.Settings.Tolerance, shop.Settings.BenchDivision);
         Lugs =
         [
             .. records.Fillings.AsNoTracking().Open().Where(filling => filling.JobId == id).OrderBy(filling => filling.Lug.Number)
                 .Select(filling => new OpenLug(
                     filling.Id, filling.Lug.Number,
-                    filling.Animals.Select(animal => animal.Animal.Tag ?? "no tag").ToList(),
+                    filling.Animals.Select(animal => records.Animals.Where(known => known.Id == animal.AnimalId).Select(known => known.Tag).FirstOrDefault() ?? "no tag").ToList(),
                     records.Tickets.Where(ticket => ticket.Kind == TicketKind.Filling && ticket.TargetId == filling.Id).Select(ticket => (long?)ticket.Number).FirstOrDefault()))
         ];
         return true;

@@ -12,6 +12,10 @@ public sealed record SheetContent(
     DateTime? StartedAt, DateTime? DoneAt, bool SplitAgreed,
     IReadOnlyList<SheetAnimal> Animals, IReadOnlyList<SheetCut> Cuts, IReadOnlyList<SheetAsk> Asks)
 {
+    /// <param name="atTable">What stands weighed for the job itself.</param>
+    public JobWeights Weights(IEnumerable<WeighedNet> atTable, ScaleDivision division) =>
+        JobWeights.Of(Animals.Select(animal => animal.Shared), Animals.SelectMany(animal => animal.Weighed).Concat(atTable), division);
+
     /// <summary>Two queries: the job with its order, and its animals.</summary>
     public static SheetContent? Find(RecordsContext records, int jobId, ShopDay shop)
     {
@@ -32,14 +36,17 @@ public sealed record SheetContent(
                 Asks = one.Asks.Select(ask => new
                 {
                     ask.Position,
-                    Product = ask.Product.Name,
+                    Product = records.Products.Where(product => product.Id == ask.ProductId).Select(product => product.Name).First(),
                     ask.Kind,
                     Milligrams = ask.Amount.Milligrams,
                     Ppm = ask.Percent.PartsPerMillion,
-                    Formula = ask.Product.Formulas.OrderByDescending(formula => formula.Number)
-                        .Select(formula => new { LeanPpm = formula.LeanShare.PartsPerMillion, formula.AddedFat }).FirstOrDefault(),
+                    LeanPpm = records.FormulaVersions.Where(formula => formula.ProductId == ask.ProductId).OrderByDescending(formula => formula.Number)
+                        .Select(formula => (int?)formula.LeanShare.PartsPerMillion).FirstOrDefault(),
+                    AddedFat = records.FormulaVersions.Where(formula => formula.ProductId == ask.ProductId).OrderByDescending(formula => formula.Number)
+                        .Select(formula => formula.AddedFat).FirstOrDefault(),
                 }).ToList(),
             })
+            .AsSingleQuery()
             .SingleOrDefault();
         if (job is null)
             return null;
@@ -52,7 +59,7 @@ public sealed record SheetContent(
             [.. job.Asks.OrderBy(ask => ask.Position).Select(ask => new SheetAsk(
                 ask.Product,
                 Wanted(ask.Kind, Weight.FromMilligrams(ask.Milligrams), Proportion.FromPartsPerMillion(ask.Ppm), shop),
-                ask.Formula is null ? "" : Blend(Proportion.FromPartsPerMillion(ask.Formula.LeanPpm), ask.Formula.AddedFat)))]);
+                ask.LeanPpm is { } lean ? Blend(Proportion.FromPartsPerMillion(lean), ask.AddedFat) : ""))]);
     }
 
     private static string Wanted(AskKind kind, Weight amount, Proportion percent, ShopDay shop) => kind switch

@@ -7,7 +7,7 @@ namespace ProcessorDesk.Web.Pages.Cutting;
 
 /// <summary>A weigh-in of a job as the table sees it; a struck one stays, with its reason and hand.</summary>
 public sealed record TableWeighIn(
-    int Id, WeighInKind Kind, int? FillingId, string What, string Net, string GrossAndTare, string When, string By, string? Struck)
+    int Id, WeighedNet Weighed, int? FillingId, string What, string Net, string GrossAndTare, string When, string By, string? Struck)
 {
     /// <summary>Newest first.</summary>
     public static IReadOnlyList<TableWeighIn> Of(RecordsContext records, int jobId, ShopDay shop, int? most = null)
@@ -19,6 +19,7 @@ public sealed record TableWeighIn(
             {
                 weighIn.Id,
                 weighIn.Kind,
+                weighIn.AnimalId,
                 weighIn.FillingId,
                 Lug = weighIn.Filling == null ? (int?)null : weighIn.Filling.Lug.Number,
                 weighIn.Gross,
@@ -35,7 +36,7 @@ public sealed record TableWeighIn(
             .. (most is { } count ? newest.Take(count) : newest)
                 .AsEnumerable()
                 .Select(one => new TableWeighIn(
-                    one.Id, one.Kind, one.FillingId,
+                    one.Id, new WeighedNet(one.Kind, one.AnimalId, jobId, one.Net), one.FillingId,
                     Words(one.Kind, one.Lug, one.Packs, one.Note),
                     shop.Print(one.Net),
                     one.Tare.IsZero ? "" : $"{shop.Print(one.Gross)} less {shop.Print(one.Tare)}",

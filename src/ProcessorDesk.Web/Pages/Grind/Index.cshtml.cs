@@ -19,7 +19,8 @@ public sealed class IndexModel(RecordsContext records, ShopDay day) : StationPag
                 job.Number,
                 job.Owner.Name,
                 job.PromisedFor,
-                job.Asks.OrderBy(ask => ask.Position).Select(ask => ask.Product.Name).ToList(),
+                job.Asks.OrderBy(ask => ask.Position)
+                    .Select(ask => records.Products.Where(product => product.Id == ask.ProductId).Select(product => product.Name).First()).ToList(),
                 job.SplitAgreedAt != null,
                 records.Holds.Any(hold => hold.ReleasedAt == null
                     && (hold.JobId == job.Id || job.Shares.Any(share => share.AnimalId == hold.AnimalId)))))

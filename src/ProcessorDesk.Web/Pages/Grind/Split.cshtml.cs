@@ -63,27 +63,33 @@ public sealed class SplitModel(RecordsContext records, Verbs verbs, ShopDay day)
 
     private bool Load(int id)
     {
-        var job = records.Jobs.AsNoTracking()
-            .Where(one => one.Id == id)
-            .Select(one => new JobHead(one.Id, one.Number, one.Owner.Name, one.Pooling, one.NoPork, one.PromisedFor, one.CuttingDoneAt != null, one.HandedOverAt != null))
+        var found = (
+            from job in records.Jobs.AsNoTracking().Where(job => job.Id == id)
+            join standing in records.AgreedSplits.Where(split => split.WithdrawnAt == null) on job.Id equals standing.JobId into splits
+            from split in splits.DefaultIfEmpty()
+            select new
+            {
+                Head = new JobHead(job.Id, job.Number, job.Owner.Name, job.Pooling, job.NoPork, job.PromisedFor, job.CuttingDoneAt != null, job.HandedOverAt != null),
+                Split = split,
+                AgreedBy = records.Staff.Where(staff => staff.Id == split.AgreedById).Select(staff => staff.Name).FirstOrDefault(),
+                Asks = job.Asks.ToList(),
+            })
+            .AsSingleQuery()
             .SingleOrDefault();
-        if (job is null)
+        if (found is null)
             return false;
-        Job = job;
+        Job = found.Head;
         Holds = [.. records.Holds.AsNoTracking().Standing().OnJob(records, id).Include(hold => hold.Animal)];
         var weights = records.WeightsOf(id, Division);
         Lean = weights.Lean;
         Yield = LeanYield.Of(weights, Division);
-        Agreed = records.AgreedSplits.AsNoTracking()
-            .Where(split => split.JobId == id && split.WithdrawnAt == null)
-            .Select(split => new AgreedHead(split.Id, split.AgreedAt, records.Staff.Where(staff => staff.Id == split.AgreedById).Select(staff => staff.Name).First()))
-            .SingleOrDefault();
-        Lines = Agreed is null ? Proposed(id) : Kept(Agreed.Id);
+        Agreed = found.Split is { } agreed ? new AgreedHead(agreed.AgreedAt, found.AgreedBy!) : null;
+        Lines = found.Split is { } kept ? Kept(kept.Id) : Proposed([.. found.Asks.OrderBy(ask => ask.Position)]);
         return true;
     }
 
-    private IReadOnlyList<SplitLine> Proposed(int id) =>
-        [.. records.PlanGrind(id, Lean, Division).Lines.Select(line => SplitLine.Of(line, Division, day.Settings.CureDivision))];
+    private IReadOnlyList<SplitLine> Proposed(IReadOnlyList<GrindOrder> asks) =>
+        [.. records.PlanGrind(asks, Lean, Division).Lines.Select(line => SplitLine.Of(line, Division, day.Settings.CureDivision))];
 
     private IReadOnlyList<SplitLine> Kept(int splitId) =>
     [
@@ -103,7 +109,7 @@ public sealed class SplitModel(RecordsContext records, Verbs verbs, ShopDay day)
     public sealed record JobHead(
         int Id, int Number, string Owner, Pooling Pooling, bool NoPork, DateOnly? PromisedFor, bool IsCut, bool IsHandedOver);
 
-    public sealed record AgreedHead(int Id, DateTime At, string By);
+    public sealed record AgreedHead(DateTime At, string By);
 
     public sealed class AgreeInput
     {
