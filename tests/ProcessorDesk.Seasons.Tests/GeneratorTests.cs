@@ -8,26 +8,22 @@ using Xunit;
 namespace ProcessorDesk.Seasons.Tests;
 
 /// <summary>The made-up seasons are a shop's: its rules hold, its pages' own queries read them, and the same seed makes the same.</summary>
-public sealed class GeneratorTests : IDisposable
+public sealed class GeneratorTests(SeasonFiles files) : IClassFixture<SeasonFiles>
 {
-    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("processor-desk-seasons-");
-
     [Fact]
     public void The_same_seed_makes_the_same_file_and_another_another()
     {
-        var first = FileRows.DigestOf(Fill("first", 7));
+        var first = FileRows.DigestOf(files.Small);
 
-        Assert.Equal(first, FileRows.DigestOf(Fill("second", 7)));
-        Assert.NotEqual(first, FileRows.DigestOf(Fill("third", 8)));
+        Assert.Equal(first, FileRows.DigestOf(files.Fill("again", SeasonFiles.Seed)));
+        Assert.NotEqual(first, FileRows.DigestOf(files.Fill("another", SeasonFiles.Seed + 1)));
     }
 
     [Fact]
     public void A_small_season_keeps_every_promise()
     {
-        var path = Fill("small", 1);
-
-        SeasonChecks.All(path);
-        using var records = RecordsFile.Open(path);
+        SeasonChecks.All(files.Small);
+        using var records = RecordsFile.Open(files.Small);
         Assert.Equal(Enum.GetValues<JobStage>().Order(), records.Jobs.AsEnumerable().Select(job => job.Stage).Distinct().Order());
         Assert.Equal(SeasonSize.Small.Jobs, records.Jobs.Count());
         Assert.Equal(SeasonSize.Small.Owners, records.Owners.Count());
@@ -38,9 +34,8 @@ public sealed class GeneratorTests : IDisposable
     [Fact]
     public void No_table_is_empty()
     {
-        var path = Fill("tables", 1);
-        var counts = FileRows.Counts(path);
-        using var records = RecordsFile.Open(path);
+        var counts = FileRows.Counts(files.Small);
+        using var records = RecordsFile.Open(files.Small);
 
         Assert.All(records.Model.GetEntityTypes(), entity => Assert.True(counts.GetValueOrDefault(entity.GetTableName()!) > 0, entity.ShortName()));
     }
@@ -48,7 +43,7 @@ public sealed class GeneratorTests : IDisposable
     [Fact]
     public void What_was_written_reads_back_as_the_app_would_have_made_it()
     {
-        using var records = RecordsFile.Open(Fill("read", 1));
+        using var records = RecordsFile.Open(files.Small);
         var division = records.Shop.Single().BenchDivision;
         var jobs = records.Jobs.Include(job => job.CutOrder).Include(job => job.Asks).AsSplitQuery().Where(job => job.HandedOverAt != null).OrderBy(job => job.Id).ToList();
 
@@ -72,7 +67,7 @@ public sealed class GeneratorTests : IDisposable
     [Fact]
     public void What_was_released_has_the_record_its_way_of_making_needs_and_goes_back_as_the_app_shares_it()
     {
-        using var records = RecordsFile.Open(Fill("kitchen", 1));
+        using var records = RecordsFile.Open(files.Small);
         var division = records.Shop.Single().BenchDivision;
         var released = records.Batches.Where(batch => batch.ReleasedAt != null).OrderBy(batch => batch.Id).Select(batch => batch.Id).ToList();
 
@@ -92,19 +87,10 @@ public sealed class GeneratorTests : IDisposable
     [Fact]
     public void A_row_that_points_at_nothing_is_refused()
     {
-        using var rows = new SeasonRows(Fill("lost", 1));
+        using var rows = new SeasonRows(files.Fill("lost", SeasonFiles.Seed));
         rows.Add(new AgreedSplit(1_000_000, Weight.Zero, SeasonGenerator.Ends, 1, []));
         rows.Write();
 
         Assert.Throws<InvalidOperationException>(rows.Finish);
-    }
-
-    public void Dispose() => _folder.Delete(recursive: true);
-
-    private string Fill(string name, int seed)
-    {
-        var path = Path.Combine(_folder.CreateSubdirectory(name).FullName, RecordsFile.Name);
-        SeasonGenerator.Fill(path, SeasonSize.Small, seed);
-        return path;
     }
 }
