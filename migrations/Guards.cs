@@ -3,7 +3,7 @@ using Microsoft.EntityFrameworkCore.Migrations;
 namespace ProcessorDesk.Migrations;
 
 /// <summary>
-/// What the model itself can't say: rows that may never change, and the index that finds owners. The framework's rebuild of a
+/// What the model itself can't say: rows that may never change, and the indexes that find owners and people around a job. The framework's rebuild of a
 /// table drops its triggers without a word, so a migration that rebuilds one of these must lay them again.
 /// </summary>
 internal static class Guards
@@ -56,7 +56,7 @@ internal static class Guards
         foreach (var (table, moment) in s_closed)
             Trigger(migration, $"{table}_closed_{moment}", $"UPDATE ON \"{table}\"", $"old.{moment} IS NOT NULL", $"{table}: closed by {moment}");
         KeepUsedPrices(migration);
-        foreach (var sql in s_ownerFind)
+        foreach (var sql in s_ownerFind.Concat(s_personFind))
             migration.Sql(sql);
     }
 
@@ -95,4 +95,27 @@ internal static class Guards
         BEGIN UPDATE "OwnerFind" SET Name = new.Name, PhoneDigits = new.PhoneDigits WHERE rowid = new.Id; END;
         """,
     ];
+
+    /// <summary>People around a job come and go with its order, unlike owners.</summary>
+    private static readonly string[] s_personFind =
+    [
+        """CREATE VIRTUAL TABLE "PersonFind" USING fts5(Name, PhoneDigits, tokenize = 'trigram remove_diacritics 1');""",
+        $"""INSERT INTO "PersonFind"(rowid, Name, PhoneDigits) SELECT Id, Name, {Digits("Phone")} FROM "JobPeople";""",
+        $"""
+        CREATE TRIGGER "JobPeople_found_insert" AFTER INSERT ON "JobPeople"
+        BEGIN INSERT INTO "PersonFind"(rowid, Name, PhoneDigits) VALUES (new.Id, new.Name, {Digits("new.Phone")}); END;
+        """,
+        $"""
+        CREATE TRIGGER "JobPeople_found_update" AFTER UPDATE OF Name, Phone ON "JobPeople"
+        BEGIN UPDATE "PersonFind" SET Name = new.Name, PhoneDigits = {Digits("new.Phone")} WHERE rowid = new.Id; END;
+        """,
+        """
+        CREATE TRIGGER "JobPeople_found_delete" AFTER DELETE ON "JobPeople"
+        BEGIN DELETE FROM "PersonFind" WHERE rowid = old.Id; END;
+        """,
+    ];
+
+    /// <summary>A phone without what people write between its digits.</summary>
+    private static string Digits(string phone) =>
+        new[] { "-", " ", "(", ")", ".", "+", "/" }.Aggregate(phone, (digits, between) => $"replace({digits}, '{between}', '')");
 }

@@ -26,6 +26,9 @@ public sealed class SmallSeasonTests(SmallSeason shop) : IClassFixture<SmallSeas
     }
 
     [Fact]
+    public async Task No_page_fails() => Assert.Empty((await shop.Walk()).Where(load => load.Status >= 500).Select(load => load.Address));
+
+    [Fact]
     public async Task Every_page_was_opened_and_answered()
     {
         var answered = (await shop.Walk()).Where(load => load.Status < 400).Select(load => load.Page).ToHashSet();

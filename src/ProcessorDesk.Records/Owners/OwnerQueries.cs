@@ -14,10 +14,8 @@ public static class OwnerQueries
     public static IQueryable<Owner> Found(this DbSet<Owner> owners, string? typed)
     {
         var words = Words(typed ?? "").ToList();
-        var indexed = words.Where(word => word.Length >= ShortestIndexed).Select(word => $"\"{word}\"").ToList();
-        if (indexed.Count > 0)
+        if (Match(words) is { } match)
         {
-            var match = string.Join(" AND ", indexed);
             return owners.FromSql(
                 $"SELECT o.* FROM \"OwnerFind\" f CROSS JOIN \"Owners\" o ON o.Id = f.rowid WHERE f.\"OwnerFind\" MATCH {match}");
         }
@@ -26,6 +24,19 @@ public static class OwnerQueries
         return beginning is null
             ? owners.Where(owner => false)
             : owners.Where(owner => EF.Functions.Like(owner.Name, beginning + "%"));
+    }
+
+    /// <summary>People around a job, found in the same way; by longer words alone.</summary>
+    public static IQueryable<JobPerson> Found(this DbSet<JobPerson> people, string? typed) =>
+        Match(Words(typed ?? "")) is { } match
+            ? people.FromSql($"SELECT p.* FROM \"PersonFind\" f CROSS JOIN \"JobPeople\" p ON p.Id = f.rowid WHERE f.\"PersonFind\" MATCH {match}")
+            : people.Where(person => false);
+
+    /// <summary>Null where every word is too short to be indexed.</summary>
+    private static string? Match(IEnumerable<string> words)
+    {
+        var indexed = words.Where(word => word.Length >= ShortestIndexed).Select(word => $"\"{word}\"").ToList();
+        return indexed.Count > 0 ? string.Join(" AND ", indexed) : null;
     }
 
     /// <summary>What the index is asked for: letters and digits alone; a phone by its digits, however it is written.</summary>

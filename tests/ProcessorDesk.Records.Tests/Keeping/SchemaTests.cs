@@ -59,7 +59,7 @@ public sealed class SchemaTests(ShopFile shop) : IClassFixture<ShopFile>
         var types = shop.Column(
             """
             SELECT DISTINCT c.type FROM sqlite_master t JOIN pragma_table_info(t.name) c
-            WHERE t.type = 'table' AND t.name NOT LIKE 'OwnerFind%' AND t.name NOT LIKE 'sqlite%' ORDER BY 1
+            WHERE t.type = 'table' AND t.name NOT LIKE 'OwnerFind%' AND t.name NOT LIKE 'PersonFind%' AND t.name NOT LIKE 'sqlite%' ORDER BY 1
             """);
 
         Assert.Equal(["INTEGER", "TEXT"], types);

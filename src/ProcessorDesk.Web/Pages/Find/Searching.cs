@@ -46,12 +46,9 @@ internal static class Searching
     public static IReadOnlyList<FoundJob> ByPeople(this RecordsContext records, Asked asked)
     {
         var owners = records.Owners.Found(asked.Text).Select(owner => owner.Id);
-        var like = asked.Text.Length < 2 ? "" : "%" + asked.Text.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("%", "\\%", StringComparison.Ordinal).Replace("_", "\\_", StringComparison.Ordinal) + "%";
-        var jobs = records.Jobs.AsNoTracking();
-        if (like == "")
-            return Rows(records, jobs.Where(job => owners.Contains(job.OwnerId)));
-        var around = records.JobPeople.Where(person => EF.Functions.Like(person.Name, like, "\\") || EF.Functions.Like(person.Phone!, like, "\\")).Select(person => person.JobId);
-        return Rows(records, jobs.Where(job => owners.Contains(job.OwnerId) || around.Contains(job.Id)), like);
+        var around = records.JobPeople.Found(asked.Text);
+        var aroundJobs = around.Select(person => person.JobId);
+        return Rows(records, records.Jobs.AsNoTracking().Where(job => owners.Contains(job.OwnerId) || aroundJobs.Contains(job.Id)), around);
     }
 
     public static IReadOnlyList<Owner> OwnersWithoutJobs(this RecordsContext records, Asked asked) =>
@@ -62,7 +59,10 @@ internal static class Searching
         Rows(records, records.Jobs.AsNoTracking().Where(job => job.OwnerId == ownerId && job.Id != besides));
 
     /// <summary>What stands beside a job comes by the job's own index; a name from another table is looked up row by row, since a join beside the job would be made for all jobs.</summary>
-    private static List<FoundJob> Rows(RecordsContext records, IQueryable<Job> jobs, string like = "") =>
+    private static List<FoundJob> Rows(RecordsContext records, IQueryable<Job> jobs) => Rows(records, jobs, records.JobPeople.Where(person => false));
+
+    /// <param name="around">People around the jobs by whom they were found.</param>
+    private static List<FoundJob> Rows(RecordsContext records, IQueryable<Job> jobs, IQueryable<JobPerson> around) =>
     [
         .. jobs
             .OrderBy(job => job.HandedOverAt != null).ThenByDescending(job => job.TakenAt).ThenByDescending(job => job.Number)
@@ -76,7 +76,7 @@ internal static class Searching
                     records.Animals.Where(animal => animal.Id == share.AnimalId).Select(animal => animal.Tag).First())).ToList(),
                 records.Fillings.Where(filling => filling.JobId == job.Id && filling.EmptiedAt == null)
                     .Select(filling => records.Lugs.Where(lug => lug.Id == filling.LugId).Select(lug => lug.Number).First()).ToList(),
-                like == "" ? new List<string>() : job.People.Where(person => EF.Functions.Like(person.Name, like, "\\") || EF.Functions.Like(person.Phone!, like, "\\")).Select(person => person.Name).ToList()))
+                around.Where(person => person.JobId == job.Id).Select(person => person.Name).ToList()))
             .AsSingleQuery()
     ];
 }
