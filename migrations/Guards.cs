@@ -3,7 +3,8 @@ using Microsoft.EntityFrameworkCore.Migrations;
 namespace ProcessorDesk.Migrations;
 
 /// <summary>
-/// What the model itself can't say: rows that may never change, and the indexes that find owners and people around a job. The framework's rebuild of a
+/// What the model itself can't say: rows that may never change, and the indexes that find owners
+/// and the people around a job. The framework's rebuild of a
 /// table drops its triggers without a word, so a migration that rebuilds one of these must lay them again.
 /// </summary>
 internal static class Guards
@@ -96,18 +97,18 @@ internal static class Guards
         """,
     ];
 
-    /// <summary>People around a job come and go with its order, unlike owners.</summary>
+    /// <summary>People are not edited but replaced. Of a phone, what people write between its figures is left out.</summary>
     private static readonly string[] s_personFind =
     [
         """CREATE VIRTUAL TABLE "PersonFind" USING fts5(Name, PhoneDigits, tokenize = 'trigram remove_diacritics 1');""",
-        $"""INSERT INTO "PersonFind"(rowid, Name, PhoneDigits) SELECT Id, Name, {Digits("Phone")} FROM "JobPeople";""",
+        $"""INSERT INTO "PersonFind"(rowid, Name, PhoneDigits) SELECT Id, Name, {DigitsOf("Phone")} FROM "JobPeople";""",
         $"""
         CREATE TRIGGER "JobPeople_found_insert" AFTER INSERT ON "JobPeople"
-        BEGIN INSERT INTO "PersonFind"(rowid, Name, PhoneDigits) VALUES (new.Id, new.Name, {Digits("new.Phone")}); END;
+        BEGIN INSERT INTO "PersonFind"(rowid, Name, PhoneDigits) VALUES (new.Id, new.Name, {DigitsOf("new.Phone")}); END;
         """,
         $"""
         CREATE TRIGGER "JobPeople_found_update" AFTER UPDATE OF Name, Phone ON "JobPeople"
-        BEGIN UPDATE "PersonFind" SET Name = new.Name, PhoneDigits = {Digits("new.Phone")} WHERE rowid = new.Id; END;
+        BEGIN UPDATE "PersonFind" SET Name = new.Name, PhoneDigits = {DigitsOf("new.Phone")} WHERE rowid = new.Id; END;
         """,
         """
         CREATE TRIGGER "JobPeople_found_delete" AFTER DELETE ON "JobPeople"
@@ -115,7 +116,5 @@ internal static class Guards
         """,
     ];
 
-    /// <summary>A phone without what people write between its digits.</summary>
-    private static string Digits(string phone) =>
-        new[] { "-", " ", "(", ")", ".", "+", "/" }.Aggregate(phone, (digits, between) => $"replace({digits}, '{between}', '')");
+    private static string DigitsOf(string phone) => " ()-./+".Aggregate(phone, (digits, sign) => $"replace({digits}, '{sign}', '')");
 }

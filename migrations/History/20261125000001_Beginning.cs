@@ -1255,6 +1255,11 @@ namespace ProcessorDesk.Migrations.History
                 columns: new[] { "BatchId", "TakenAt" });
 
             migrationBuilder.CreateIndex(
+                name: "IX_BatchSteps_BatchId",
+                table: "BatchSteps",
+                column: "BatchId");
+
+            migrationBuilder.CreateIndex(
                 name: "IX_BatchSteps_Standing",
                 table: "BatchSteps",
                 columns: new[] { "BatchId", "Kind" },
@@ -1417,7 +1422,8 @@ namespace ProcessorDesk.Migrations.History
                 name: "IX_Invoices_CreditsInvoiceId",
                 table: "Invoices",
                 column: "CreditsInvoiceId",
-                unique: true);
+                unique: true,
+                filter: "CreditsInvoiceId IS NOT NULL");
 
             migrationBuilder.CreateIndex(
                 name: "IX_Invoices_JobId",
@@ -1554,6 +1560,11 @@ namespace ProcessorDesk.Migrations.History
                 table: "Staff",
                 column: "Initials",
                 unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Strikes_At",
+                table: "Strikes",
+                column: "At");
 
             migrationBuilder.CreateIndex(
                 name: "IX_Tickets_Kind_TargetId",

@@ -315,6 +315,8 @@ namespace ProcessorDesk.Migrations.History
 
                     b.HasKey("Id");
 
+                    b.HasIndex("BatchId");
+
                     b.HasIndex(new[] { "BatchId", "Kind" }, "IX_BatchSteps_Standing")
                         .IsUnique()
                         .HasFilter("UndoneAt IS NULL");
@@ -1066,7 +1068,8 @@ namespace ProcessorDesk.Migrations.History
                     b.HasKey("Id");
 
                     b.HasIndex("CreditsInvoiceId")
-                        .IsUnique();
+                        .IsUnique()
+                        .HasFilter("CreditsInvoiceId IS NOT NULL");
 
                     b.HasIndex("JobId");
 
@@ -1917,6 +1920,8 @@ namespace ProcessorDesk.Migrations.History
 
                     b.HasKey("WeighInId");
 
+                    b.HasIndex("At");
+
                     b.ToTable("Strikes");
                 });
 
@@ -2433,13 +2438,15 @@ namespace ProcessorDesk.Migrations.History
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
 
-                    b.HasOne("ProcessorDesk.Records.Load", null)
+                    b.HasOne("ProcessorDesk.Records.Load", "Load")
                         .WithMany("Parts")
                         .HasForeignKey("LoadId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
 
                     b.Navigation("Entry");
+
+                    b.Navigation("Load");
                 });
 
             modelBuilder.Entity("ProcessorDesk.Records.Part", b =>

@@ -312,6 +312,8 @@ namespace ProcessorDesk.Migrations.History
 
                     b.HasKey("Id");
 
+                    b.HasIndex("BatchId");
+
                     b.HasIndex(new[] { "BatchId", "Kind" }, "IX_BatchSteps_Standing")
                         .IsUnique()
                         .HasFilter("UndoneAt IS NULL");
@@ -1063,7 +1065,8 @@ namespace ProcessorDesk.Migrations.History
                     b.HasKey("Id");
 
                     b.HasIndex("CreditsInvoiceId")
-                        .IsUnique();
+                        .IsUnique()
+                        .HasFilter("CreditsInvoiceId IS NOT NULL");
 
                     b.HasIndex("JobId");
 
@@ -1914,6 +1917,8 @@ namespace ProcessorDesk.Migrations.History
 
                     b.HasKey("WeighInId");
 
+                    b.HasIndex("At");
+
                     b.ToTable("Strikes");
                 });
 
@@ -2430,13 +2435,15 @@ namespace ProcessorDesk.Migrations.History
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
 
-                    b.HasOne("ProcessorDesk.Records.Load", null)
+                    b.HasOne("ProcessorDesk.Records.Load", "Load")
                         .WithMany("Parts")
                         .HasForeignKey("LoadId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
 
                     b.Navigation("Entry");
+
+                    b.Navigation("Load");
                 });
 
             modelBuilder.Entity("ProcessorDesk.Records.Part", b =>

@@ -18,6 +18,18 @@ public static class HoldQueries
         holds.Where(hold => hold.AnimalId == animalId
             || records.Shares.Where(share => share.AnimalId == animalId).Select(share => (int?)share.JobId).Contains(hold.JobId));
 
+    /// <summary>Standing holds that touch a job: on it, on an animal with meat in it, on a batch its meat stands in.</summary>
+    public static IQueryable<JobHold> Touching(this RecordsContext records, int jobId)
+    {
+        var animals = records.Shares.Where(share => share.JobId == jobId).Select(share => (int?)share.AnimalId);
+        var batches = records.BatchEntries.Where(entry => entry.JobId == jobId && entry.LeftAt == null).Select(entry => (int?)entry.BatchId);
+        return
+            from job in records.Jobs
+            from hold in records.Holds.Standing()
+            where job.Id == jobId && (hold.JobId == jobId || animals.Contains(hold.AnimalId) || batches.Contains(hold.BatchId))
+            select new JobHold { JobId = job.Id, Hold = hold };
+    }
+
     /// <summary>Standing holds that stop the act for a job, as findings; empty where the way is free.</summary>
     public static IReadOnlyList<Finding> Stopping(this RecordsContext records, int jobId, HeldAct act) =>
         Findings(records, records.Holds.AsNoTracking().Standing().OnJob(records, jobId), act);

@@ -58,7 +58,12 @@ public sealed class Box
 
     internal void MoveTo(string? place) => Place = Texts.OrNull(place);
 
-    internal void Unpack(string because, DateTime at, int byId) => (UnpackedBecause, UnpackedAt, UnpackedById) = (because.Trim(), at, byId);
+    /// <summary>Strikes its weight out with it, which must have been loaded with its strike.</summary>
+    internal void Unpack(string because, DateTime at, int byId)
+    {
+        (UnpackedBecause, UnpackedAt, UnpackedById) = (because.Trim(), at, byId);
+        Weighed.StrikeWithBox($"box unpacked: {because.Trim()}", at, byId);
+    }
 
     internal void Leave(HandOver with) => HandOver = with;
 }

@@ -3,50 +3,51 @@ using ProcessorDesk.Trade;
 
 namespace ProcessorDesk.Records;
 
-/// <summary>A product of a job's agreed split and how far it is.</summary>
-/// <param name="BatchId">The batch it stands in; null where none is planned.</param>
-/// <param name="Finished">What came back; null before the release.</param>
-/// <param name="DiscardedBecause">Why its batch was thrown out; null where it was not.</param>
-public sealed record MadeProduct(
-    int AllotmentId, int ProductId, string Name, Weight Lean, Weight AddedFat, Weight Green, Weight Expected, int? BatchId, int? BatchNumber, bool IsReleased, Weight? Finished, string? DiscardedBecause);
-
 /// <summary>How far a job's products are.</summary>
 public static class MadeProducts
 {
-    /// <summary>In the order asked, those with meat in them; two queries.</summary>
+    /// <summary>In the order asked, those with meat in them; one query, with a row for each step of a product's batch.</summary>
     public static IReadOnlyList<MadeProduct> MadeOf(this RecordsContext records, int jobId)
     {
-        var products =
-            (from one in records.GrindAllotments.AsNoTracking()
-             join split in records.AgreedSplits on one.AgreedSplitId equals split.Id
+        var invoiced = records.Invoices.Standing().Where(invoice => invoice.JobId == jobId);
+        var rows =
+            (from split in records.AgreedSplits.AsNoTracking()
+             join one in records.GrindAllotments on split.Id equals one.AgreedSplitId
              where split.JobId == jobId && split.WithdrawnAt == null && one.Green.Milligrams > 0
              join entry in records.BatchEntries.Where(entry => entry.LeftAt == null) on one.Id equals entry.AllotmentId into entries
              from entry in entries.DefaultIfEmpty()
+             join step in records.BatchSteps on entry.BatchId equals step.BatchId into steps
+             from step in steps.DefaultIfEmpty()
              orderby one.Position
              select new
              {
-                 one.Id,
-                 one.ProductId,
+                 Allotment = one,
                  one.Product.Name,
-                 one.Lean,
-                 one.AddedFat,
-                 one.Green,
-                 one.Finished,
-                 EntryId = (int?)entry.Id,
                  BatchId = (int?)entry.BatchId,
                  BatchNumber = (int?)entry.Batch.Number,
+                 PlannedAt = (DateTime?)entry.Batch.PlannedAt,
+                 entry.Batch.MixedAt,
                  entry.Batch.ReleasedAt,
+                 entry.Batch.EndedAt,
                  entry.Batch.EndedBecause,
-             }).ToList();
-        var entryIds = products.Select(one => one.EntryId).OfType<int>().ToList();
-        var finished = records.FinishedShares.AsNoTracking().Where(share => entryIds.Contains(share.EntryId))
-            .Select(share => new { share.EntryId, share.Weight }).ToList().ToLookup(share => share.EntryId, share => share.Weight);
+                 StepKind = (BatchStepKind?)step.Kind,
+                 StepAt = (DateTime?)step.At,
+                 step.UndoneAt,
+                 Finished = records.FinishedShares.Where(share => share.EntryId == entry.Id).Sum(share => share.Weight.Milligrams),
+                 IsInvoiced = invoiced.Any(invoice => invoice.Lines.Any(line => line.For == PriceFor.Product && line.OfId == one.Id)),
+             })
+            .ToList();
         return
         [
-            .. products.Select(one => new MadeProduct(
-                one.Id, one.ProductId, one.Name, one.Lean, one.AddedFat, one.Green, one.Finished, one.BatchId, one.BatchNumber, one.ReleasedAt is not null,
-                one.ReleasedAt is null ? null : finished[one.EntryId!.Value].Aggregate(Weight.Zero, (sum, weight) => sum + weight),
-                one.EndedBecause))
+            .. from row in rows
+               group row by row.Allotment.Id into product
+               let one = product.First()
+               let steps = product.Where(row => row.StepKind is not null).Select(row => new MadeProduct.Step(row.StepKind!.Value, row.StepAt!.Value, row.UndoneAt)).ToList()
+               select new MadeProduct(
+                   one.Allotment.Id, one.Allotment.ProductId, one.Name, one.Allotment.Lean, one.Allotment.AddedFat, one.Allotment.Green, one.Allotment.Finished,
+                   one.BatchId is { } id ? new MadeProduct.InBatch(id, one.BatchNumber!.Value, one.PlannedAt!.Value, one.MixedAt, one.ReleasedAt, one.EndedAt, one.EndedBecause, steps) : null,
+                   one.ReleasedAt is null ? null : Weight.FromMilligrams(one.Finished),
+                   one.IsInvoiced)
         ];
     }
 }

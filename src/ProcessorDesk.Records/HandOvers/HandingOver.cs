@@ -19,10 +19,21 @@ public static class HandingOver
     {
         var job = records.Jobs.Single(one => one.Id == order.JobId);
         var boxes = records.Boxes.Here().Include(box => box.Contents).Where(box => box.JobId == order.JobId).ToList();
-        var parts = records.Parts.Include(part => part.Animal).Where(part => part.GivenAt == null && part.Animal.Shares.Any(share => share.JobId == order.JobId)).ToList();
+        var parts = records.PartsOf(order.JobId).Where(part => part.GivenAt == null).ToList();
         var going = boxes.Where(box => order.BoxIds.Contains(box.Id)).ToList();
         var given = parts.Where(part => order.PartIds.Contains(part.Id)).ToList();
-        if (Refusals(records, job, order, boxes, parts, going, given) is { Count: > 0 } findings)
+        List<Finding> findings = [.. Stopping(records, job, going)];
+        if (going.Count == 0 && given.Count == 0 && (job.BoxedAt is null || boxes.Count > 0 || parts.Count > 0))
+            findings.Add(new Finding("Boxes", "Tick or scan what goes out."));
+        if (going.Count < order.BoxIds.Distinct().Count() || given.Count < order.PartIds.Distinct().Count())
+            findings.Add(new Finding("Boxes", "Something of this left meanwhile, or is another job's. Look at the list again."));
+        if (going.Count > 0 && NotInvoiced(records, job, going) is { } notInvoiced)
+            findings.Add(notInvoiced);
+        if (string.IsNullOrWhiteSpace(order.To))
+            findings.Add(new Finding("To", "Write who takes it."));
+        if (records.BalanceOf(job.Id) is { Cents: > 0 } balance && !order.Owing)
+            findings.Add(new Finding("Owing", $"{balance.Print()} is still owed. Take the payment, or tick that it goes out owing."));
+        if (findings.Count > 0)
             return Outcome.Refused(findings);
 
         var handOver = new HandOver(job.Id, order.To!, order.Owing, act.Now, act.Hand.Id);
@@ -32,7 +43,7 @@ public static class HandingOver
         foreach (var part in given)
             part.Give(order.To!, act.Now, act.Hand.Id, handOver);
         records.SaveChanges();
-        CloseIfAllLeft(records, job, order.To!, act);
+        records.CloseIfAllLeft(job, act.Now, act.Hand.Id, order.To!);
         return Outcome.Done(handOver.Id);
     }
 
@@ -50,59 +61,45 @@ public static class HandingOver
             return Outcome.Refused(findings);
         part.Give(to, act.Now, act.Hand.Id);
         records.SaveChanges();
-        foreach (var job in records.Jobs.Where(job => job.HandedOverAt == null && job.Shares.Any(share => share.AnimalId == part.AnimalId)).ToList())
-            CloseIfAllLeft(records, job, to, act);
+        var brought = records.Shares.Where(share => share.AnimalId == part.AnimalId).OrderBy(share => share.Id).Select(share => share.Job).FirstOrDefault();
+        if (brought is not null)
+            records.CloseIfAllLeft(brought, act.Now, act.Hand.Id, to);
         return Outcome.Done(partId);
     }
 
-    /// <summary>Boxes of the job that are here.</summary>
-    public static IQueryable<Box> Here(this IQueryable<Box> boxes) => boxes.Where(box => box.UnpackedAt == null && box.HandOverId == null);
-
-    private static void CloseIfAllLeft(RecordsContext records, Job job, string to, Act act)
+    /// <summary>Closes a job of which everything is said to be boxed, something left by a hand-over, and nothing is here any more.</summary>
+    internal static void CloseIfAllLeft(this RecordsContext records, Job job, DateTime at, int byId, string to)
     {
-        var isHere = records.Boxes.Here().Any(box => box.JobId == job.Id)
-            || records.Parts.Any(part => part.GivenAt == null && part.Animal.Shares.Any(share => share.JobId == job.Id));
-        if (job.BoxedAt is not null && !isHere && records.HandOvers.Any(one => one.JobId == job.Id))
-            job.HandOver(act.Now, act.Hand.Id, to);
+        var isHere = records.Boxes.Here().Any(box => box.JobId == job.Id) || records.PartsOf(job.Id).Any(part => part.GivenAt == null);
+        if (job is { HandedOverAt: null, BoxedAt: not null } && !isHere && records.HandOvers.Any(one => one.JobId == job.Id))
+            job.HandOver(at, byId, to);
     }
 
-    private static List<Finding> Refusals(
-        RecordsContext records, Job job, HandOverOrder order, List<Box> boxes, List<Part> parts, List<Box> going, List<Part> given)
+    private static IEnumerable<Finding> Stopping(RecordsContext records, Job job, List<Box> going)
     {
-        List<Finding> findings = [.. records.Stopping(job.Id, HeldAct.HandOver)];
         if (job.HandedOverAt is not null)
-            findings.Add(new Finding("", "All of this job was handed over before."));
+            yield return new Finding("", "All of this job was handed over before.");
         if (!job.DetailsComplete)
-            findings.Add(new Finding("", "The details of this job are not complete, so nothing of it leaves. Finish the drop-off first."));
-        if (going.Count == 0 && given.Count == 0 && (job.BoxedAt is null || boxes.Count > 0 || parts.Count > 0))
-            findings.Add(new Finding("Boxes", "Tick or scan what goes out."));
-        if (going.Count < order.BoxIds.Distinct().Count() || given.Count < order.PartIds.Distinct().Count())
-            findings.Add(new Finding("Boxes", "Something of this left meanwhile, or is another job's. Look at the list again."));
-        foreach (var batchId in BatchesIn(records, going))
-            findings.AddRange(records.StoppingBatch(batchId, HeldAct.HandOver));
-        if (going.Count > 0)
-            findings.AddRange(NotInvoiced(records, job.Id, going));
-        if (string.IsNullOrWhiteSpace(order.To))
-            findings.Add(new Finding("To", "Write who takes it."));
-        if (records.BalanceOf(job.Id) is { Cents: > 0 } balance && !order.Owing)
-            findings.Add(new Finding("Owing", $"{balance.Print()} is still owed. Take the payment, or tick that it goes out owing."));
-        return findings;
+            yield return new Finding("", "The details of this job are not complete, so nothing of it leaves. Finish the drop-off first.");
+        foreach (var finding in records.Stopping(job.Id, HeldAct.HandOver))
+            yield return finding;
+        var allotments = going.SelectMany(box => box.Contents).Select(content => content.AllotmentId).OfType<int>().ToList();
+        var batches = records.BatchEntries.Where(entry => entry.LeftAt == null && allotments.Contains(entry.AllotmentId)).Select(entry => entry.BatchId).Distinct().ToList();
+        foreach (var finding in batches.SelectMany(batchId => records.StoppingBatch(batchId, HeldAct.HandOver)))
+            yield return finding;
     }
 
-    private static List<int> BatchesIn(RecordsContext records, List<Box> boxes)
+    /// <summary>The work on the animals and what was made of them are charged before they leave; what no price list has is not asked for.</summary>
+    private static Finding? NotInvoiced(RecordsContext records, Job job, List<Box> going)
     {
-        var allotments = boxes.SelectMany(box => box.Contents).Select(content => content.AllotmentId).OfType<int>().ToList();
-        return [.. records.BatchEntries.Where(entry => entry.LeftAt == null && allotments.Contains(entry.AllotmentId)).Select(entry => entry.BatchId).Distinct()];
-    }
-
-    private static IEnumerable<Finding> NotInvoiced(RecordsContext records, int jobId, List<Box> boxes)
-    {
-        var charged = records.Invoices.Standing().Where(invoice => invoice.JobId == jobId).SelectMany(invoice => invoice.Lines)
-            .Where(line => line.For == PriceFor.Product).Select(line => line.OfId).ToList();
-        if (!records.Invoices.Standing().Any(invoice => invoice.JobId == jobId))
-            return [new Finding("", "No invoice stands for this job. Issue it first.")];
-        return boxes.SelectMany(box => box.Contents).Where(content => content.AllotmentId is { } id && !charged.Contains(id))
-            .Select(content => content.Name).Distinct()
-            .Select(name => new Finding("", $"{name} is not on any invoice yet. Issue one for it first."));
+        var boxed = going.SelectMany(box => box.Contents).Select(content => content.AllotmentId).ToHashSet();
+        // Only whether its own list has a price counts here, so no day's list is asked for.
+        var prices = records.PricesOf(job.Id, DateOnly.MinValue);
+        List<string> names =
+        [
+            .. records.GoodsOf(job.Id).Animals.Where(animal => !animal.IsInvoiced && prices.Charge(animal)).Select(animal => animal.Charged.Name),
+            .. records.MadeOf(job.Id).Where(product => boxed.Contains(product.AllotmentId) && !product.IsInvoiced).Select(product => product.Name),
+        ];
+        return names.Count == 0 ? null : new Finding("", $"Not on an invoice yet: {string.Join(", ", names)}. Issue one first.");
     }
 }

@@ -9,13 +9,17 @@ namespace ProcessorDesk.Records;
 /// <param name="Hanging">The hanging weight of the job's part; null where it is not known.</param>
 public sealed record ChargedAnimal(string Name, Species Species, ArrivalState? ArrivalState, Ratio Fraction, Weight? Hanging, int? AnimalId = null)
 {
-    public static ChargedAnimal Of(AnimalWeights animal) => new(
-        animal.Tag is null ? Wording.Of(animal.Species) : $"{Wording.Of(animal.Species)}, tag {animal.Tag}",
-        animal.Species,
-        animal.ArrivalState,
-        animal.Fraction,
-        animal.Hanging is { } hanging ? animal.Fraction.Times(hanging) : null,
-        animal.AnimalId);
+    public static ChargedAnimal Of(AnimalWeights animal) =>
+        Of(animal.AnimalId, animal.Species, animal.Tag, animal.ArrivalState, animal.Fraction, animal.Hanging);
+
+    /// <param name="hanging">Of the whole animal.</param>
+    public static ChargedAnimal Of(int animalId, Species species, string? tag, ArrivalState arrivalState, Ratio fraction, Weight? hanging) => new(
+        tag is null ? Wording.Of(species) : $"{Wording.Of(species)}, tag {tag}",
+        species,
+        arrivalState,
+        fraction,
+        hanging is { } weight ? fraction.Times(weight) : null,
+        animalId);
 }
 
 /// <summary>A product as it is charged: agreed, or only foretold.</summary>

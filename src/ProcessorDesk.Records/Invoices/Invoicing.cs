@@ -6,32 +6,22 @@ namespace ProcessorDesk.Records;
 /// <summary>Working out, issuing and crediting a job's invoice.</summary>
 public static class Invoicing
 {
-    /// <summary>
-    /// What of a job can be charged now and is on no standing invoice yet: its animals, and each product that is released; six queries.
-    /// </summary>
+    /// <summary>What of a job can be charged now and is on no standing invoice yet: its animals, and each product that is released; three queries.</summary>
     /// <param name="today">The shop's day, for what the job's own list lacks.</param>
     /// <param name="extras">Extras of the job's list by their id, and how many of each.</param>
     public static JobCharges ChargesOf(
-        this RecordsContext records, int jobId, ShopSettings shop, DateOnly today, IReadOnlyDictionary<int, int> extras)
-    {
-        var listId = records.Jobs.Where(job => job.Id == jobId).Select(job => job.PriceListId).Single();
-        var lists = records.PriceLists.AsNoTracking()
-            .Where(list => list.Id == listId || records.PriceLists.InForceOn(today).Any(one => one.Id == list.Id))
-            .Include(list => list.Prices)
-            .ToList();
-        var own = lists.Single(list => list.Id == listId).Prices.OrderBy(price => price.Id).ToList();
-        var inForce = lists.MaxBy(list => (list.StartsOn, list.Id))!.Prices.ToList();
-        var charged = records.Invoices.AsNoTracking().Standing().Where(invoice => invoice.JobId == jobId)
-            .SelectMany(invoice => invoice.Lines).Where(line => line.OfId != null)
-            .Select(line => new { line.For, line.OfId })
-            .ToHashSet();
-        var made = records.MadeOf(jobId).Where(one => one.IsReleased && !charged.Contains(new { For = PriceFor.Product, OfId = (int?)one.AllotmentId }));
-        var chosen = own.Where(price => price.For == PriceFor.Extra && extras.GetValueOrDefault(price.Id) > 0)
-            .Select(price => (price, extras[price.Id])).ToList();
-        var animals = records.WeightsOf(jobId, shop.BenchDivision).Animals
-            .Where(one => !charged.Contains(new { For = PriceFor.Animal, OfId = (int?)one.AnimalId }));
-        return JobCharges.Of(own, inForce, shop, [.. animals.Select(ChargedAnimal.Of)], [.. made.Select(ChargedProduct.Of)], chosen);
-    }
+        this RecordsContext records, int jobId, ShopSettings shop, DateOnly today, IReadOnlyDictionary<int, int> extras) =>
+        ChargesOf(records.PricesOf(jobId, today), records.GoodsOf(jobId).Animals, records.MadeOf(jobId), shop, extras);
+
+    /// <summary>The same from what is read already.</summary>
+    public static JobCharges ChargesOf(
+        JobPrices prices, IReadOnlyList<JobAnimal> animals, IReadOnlyList<MadeProduct> made, ShopSettings shop, IReadOnlyDictionary<int, int> extras) => JobCharges.Of(
+        prices.Own,
+        prices.InForce,
+        shop,
+        [.. animals.Where(animal => !animal.IsInvoiced).Select(animal => animal.Charged)],
+        [.. made.Where(product => product is { IsReleased: true, IsInvoiced: false }).Select(ChargedProduct.Of)],
+        [.. prices.Extras.Where(price => extras.GetValueOrDefault(price.Id) > 0).Select(price => (price, extras[price.Id]))]);
 
     public static Outcome IssueInvoice(
         this RecordsContext records, int jobId, DateOnly today, IReadOnlyDictionary<int, int> extras, Act act)

@@ -135,6 +135,20 @@ public static class Wording
         BatchStage.Ended => "Ended",
     };
 
+    public static string Of(NextInKitchen next) => next switch
+    {
+        NextInKitchen.Held => "On hold",
+        NextInKitchen.Draw => "Draw the meat",
+        NextInKitchen.Mix => "Mix",
+        NextInKitchen.Rest => "Let it rest",
+        NextInKitchen.Stuff => "Stuff",
+        NextInKitchen.Heat => "Into the smokehouse or oven",
+        NextInKitchen.Cook => "Read the probes while it cooks",
+        NextInKitchen.Chill => "Read the probes while it chills",
+        NextInKitchen.Weigh => "Weigh what came out",
+        NextInKitchen.Release => "Release",
+    };
+
     public static string Of(BatchStepKind kind) => kind switch
     {
         BatchStepKind.RestStarted => "Put to rest",
@@ -156,6 +170,8 @@ public static class Wording
         BatchLineKind.Step => "Step",
         BatchLineKind.Reading => "Reading",
         BatchLineKind.Finished => "Finished weight",
+        BatchLineKind.Ticket => "Ticket",
+        BatchLineKind.Share => "Finished share",
     };
 
     public static string Of(ProcessKind kind) => kind switch

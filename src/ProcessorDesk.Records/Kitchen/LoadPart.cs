@@ -20,6 +20,8 @@ public sealed class LoadPart
 
     public int LoadId { get; private set; }
 
+    public Load Load { get; private set; } = null!;
+
     public int EntryId { get; private set; }
 
     public BatchEntry Entry { get; private set; } = null!;

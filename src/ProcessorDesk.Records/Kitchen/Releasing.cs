@@ -11,7 +11,7 @@ public static class Releasing
     /// <param name="writtenSupport">The shop's own written process, named by the manager for what the published tables do not reach; else null.</param>
     public static Outcome ReleaseBatch(this RecordsContext records, int batchId, string? writtenSupport, Act act)
     {
-        var batch = records.Batches.WithLoads().Single(one => one.Id == batchId);
+        var batch = records.ReadBatch(batchId) ?? throw new ArgumentOutOfRangeException(nameof(batchId));
         if (BatchRecord.Over(batch) is { } over)
             return Outcome.Refused(over);
         if (batch.Product.Needs().HasFlag(ProcessNeeds.WrittenSupport) && Texts.OrNull(writtenSupport) is { } support)

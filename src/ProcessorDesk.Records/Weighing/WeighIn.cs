@@ -99,6 +99,8 @@ public sealed class WeighIn
     /// <summary>Takes this weight out of every sum. Its strike must have been loaded.</summary>
     public Finding? StrikeOut(string because, DateTime at, int byId)
     {
+        if (Kind == WeighInKind.Box)
+            return new Finding("", "A box's weight goes with its box. Unpack the box at the freezer.");
         if (Strike is not null)
             return new Finding("", "This weight was struck out before.");
         if (string.IsNullOrWhiteSpace(because))
@@ -106,4 +108,6 @@ public sealed class WeighIn
         Strike = new Strike(because, at, byId);
         return null;
     }
+
+    internal void StrikeWithBox(string because, DateTime at, int byId) => Strike ??= new Strike(because, at, byId);
 }

@@ -63,7 +63,7 @@ public sealed class RecordTests(KitchenShop shop) : IClassFixture<KitchenShop>
         var lines = shop.Read(records => records.LinesOf(batch));
 
         Assert.Equal(
-            [BatchLineKind.Step, BatchLineKind.Reading, BatchLineKind.Reading, BatchLineKind.Step, BatchLineKind.Finished],
+            [BatchLineKind.Ticket, BatchLineKind.Step, BatchLineKind.Reading, BatchLineKind.Reading, BatchLineKind.Step, BatchLineKind.Finished],
             lines.All.Select(line => line.Kind));
         Assert.Equal(mixed, lines.StepAt(BatchStepKind.RestStarted));
         Assert.Equal(shop.File.Now, lines.StepAt(BatchStepKind.Stuffed));
@@ -75,6 +75,8 @@ public sealed class RecordTests(KitchenShop shop) : IClassFixture<KitchenShop>
         var weight = lines.All[^1];
         Assert.Equal((shop.LoadsOf(batch)[1], Weight.FromPounds(16.70m).Milligrams, false, "KH", "a pan lay under it"), (weight.LoadId!.Value, weight.Amount, weight.Stands, weight.StruckBy, weight.Because));
         Assert.Empty(lines.Finished);
+        Assert.Equal(shop.Read(records => records.Tickets.Single(ticket => ticket.Kind == TicketKind.Batch && ticket.TargetId == batch).Number), lines.Ticket!.Value.Number);
+        Assert.Empty(lines.Shares);
     }
 
     [Fact]

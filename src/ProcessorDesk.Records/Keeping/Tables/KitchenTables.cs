@@ -26,7 +26,7 @@ internal static class KitchenTables
         model.Entity<Load>(load =>
         {
             load.HasIndex(l => new { l.BatchId, l.Number }).IsUnique();
-            load.HasMany(l => l.Parts).WithOne().HasForeignKey(part => part.LoadId).OnDelete(DeleteBehavior.Restrict);
+            load.HasMany(l => l.Parts).WithOne(part => part.Load).OnDelete(DeleteBehavior.Restrict);
             load.HasMany(l => l.Draws).WithOne(draw => draw.Load).OnDelete(DeleteBehavior.Restrict);
             load.HasMany(l => l.Ingredients).WithOne().HasForeignKey(line => line.LoadId).OnDelete(DeleteBehavior.Restrict);
             load.Ignore(l => l.PlannedBlock);
@@ -46,6 +46,7 @@ internal static class KitchenTables
         });
         model.Entity<BatchStep>(step =>
         {
+            step.HasIndex(s => s.BatchId);
             step.HasIndex(s => new { s.BatchId, s.Kind }, "IX_BatchSteps_Standing").IsUnique().HasFilter("UndoneAt IS NULL");
             step.HasOne(s => s.Batch).WithMany().OnDelete(DeleteBehavior.Restrict);
         });

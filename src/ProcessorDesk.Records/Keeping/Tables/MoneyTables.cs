@@ -21,6 +21,8 @@ internal static class MoneyTables
         model.Entity<Invoice>(invoice =>
         {
             invoice.HasIndex(i => i.Number).IsUnique();
+            // Without those that credit nothing: SQLite takes a unique index for one row, and would read every standing invoice through it.
+            invoice.HasIndex(i => i.CreditsInvoiceId).IsUnique().HasFilter("CreditsInvoiceId IS NOT NULL");
             invoice.HasOne(i => i.Job).WithMany().OnDelete(DeleteBehavior.Restrict);
             invoice.HasOne(i => i.Credits).WithOne().HasForeignKey<Invoice>(i => i.CreditsInvoiceId).OnDelete(DeleteBehavior.Restrict);
             invoice.HasMany(i => i.Lines).WithOne().HasForeignKey(line => line.InvoiceId);

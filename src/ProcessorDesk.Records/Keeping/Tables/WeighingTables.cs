@@ -35,6 +35,7 @@ internal static class WeighingTables
         model.Entity<Strike>(strike =>
         {
             strike.HasKey(s => s.WeighInId);
+            strike.HasIndex(s => s.At);
             strike.Property(s => s.WeighInId).ValueGeneratedNever();
         });
     }

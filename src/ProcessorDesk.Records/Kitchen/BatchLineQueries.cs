@@ -1,0 +1,87 @@
+namespace ProcessorDesk.Records;
+
+/// <summary>Reads the record of a batch.</summary>
+public static class BatchLineQueries
+{
+    /// <summary>One query.</summary>
+    public static BatchLines LinesOf(this RecordsContext records, int batchId)
+    {
+        var steps = records.BatchSteps.Where(step => step.BatchId == batchId).Select(step => new
+        {
+            Kind = (int)BatchLineKind.Step,
+            step.Id,
+            What = (int)step.Kind,
+            LoadId = (int?)null,
+            Probe = 0,
+            Amount = 0L,
+            TakenAt = step.At,
+            step.At,
+            By = records.Staff.Where(staff => staff.Id == step.ById).Select(staff => staff.Initials).First(),
+            StruckAt = step.UndoneAt,
+            StruckBy = records.Staff.Where(staff => staff.Id == step.UndoneById).Select(staff => staff.Initials).FirstOrDefault(),
+            Because = step.UndoneBecause,
+        });
+        var readings = records.BatchReadings.Where(reading => reading.BatchId == batchId).Select(reading => new
+        {
+            Kind = (int)BatchLineKind.Reading,
+            reading.Id,
+            What = (int)reading.Stage,
+            LoadId = (int?)null,
+            reading.Probe,
+            Amount = (long)(reading.Temperature == null ? reading.AcidityHundredths!.Value : reading.Temperature.Value.HundredthsFahrenheit),
+            reading.TakenAt,
+            reading.At,
+            By = records.Staff.Where(staff => staff.Id == reading.ById).Select(staff => staff.Initials).First(),
+            reading.StruckAt,
+            StruckBy = records.Staff.Where(staff => staff.Id == reading.StruckById).Select(staff => staff.Initials).FirstOrDefault(),
+            Because = reading.StruckBecause,
+        });
+        var finished = records.WeighIns.Where(weighIn => weighIn.BatchId == batchId).Select(weighIn => new
+        {
+            Kind = (int)BatchLineKind.Finished,
+            weighIn.Id,
+            What = 0,
+            weighIn.LoadId,
+            Probe = 0,
+            Amount = weighIn.Net.Milligrams,
+            TakenAt = weighIn.At,
+            weighIn.At,
+            By = records.Staff.Where(staff => staff.Id == weighIn.ById).Select(staff => staff.Initials).First(),
+            StruckAt = (DateTime?)weighIn.Strike!.At,
+            StruckBy = records.Staff.Where(staff => staff.Id == weighIn.Strike!.ById).Select(staff => staff.Initials).FirstOrDefault(),
+            Because = (string?)weighIn.Strike!.Because,
+        });
+        var tickets = records.Tickets.Where(ticket => ticket.Kind == TicketKind.Batch && ticket.TargetId == batchId).Select(ticket => new
+        {
+            Kind = (int)BatchLineKind.Ticket,
+            Id = 0,
+            What = 0,
+            LoadId = (int?)null,
+            Probe = 0,
+            Amount = ticket.Number,
+            TakenAt = ticket.At,
+            ticket.At,
+            By = records.Batches.Where(batch => batch.Id == batchId).SelectMany(batch => records.Staff.Where(staff => staff.Id == batch.PlannedById).Select(staff => staff.Initials)).First(),
+            StruckAt = ticket.VoidedAt,
+            StruckBy = (string?)null,
+            Because = (string?)null,
+        });
+        var shares = records.FinishedShares.Where(share => share.Entry.BatchId == batchId).Select(share => new
+        {
+            Kind = (int)BatchLineKind.Share,
+            share.Id,
+            What = share.EntryId,
+            share.LoadId,
+            Probe = 0,
+            Amount = share.Weight.Milligrams,
+            TakenAt = share.Entry.Batch.ReleasedAt!.Value,
+            At = share.Entry.Batch.ReleasedAt!.Value,
+            By = records.Staff.Where(staff => staff.Id == share.Entry.Batch.ReleasedById).Select(staff => staff.Initials).First(),
+            StruckAt = (DateTime?)null,
+            StruckBy = (string?)null,
+            Because = (string?)null,
+        });
+        return new BatchLines([.. steps.Concat(readings).Concat(finished).Concat(tickets).Concat(shares).AsEnumerable().Select(line => new BatchLine(
+            (BatchLineKind)line.Kind, line.Id, line.What, line.LoadId, line.Probe, line.Amount, line.TakenAt, line.At, line.By, line.StruckAt, line.StruckBy, line.Because))]);
+    }
+}
