@@ -57,6 +57,22 @@ public sealed class FormulaTests(ShopUnderTest shop) : IClassFixture<ShopUnderTe
     }
 
     [Fact]
+    public async Task The_rest_before_stuffing_is_typed_in_hours_and_kept_in_minutes()
+    {
+        var id = Sausage("Rested");
+        using var desk = await shop.SignIn(StaffRole.Manager);
+        var page = await desk.Open($"/Office/Products/Formula/{id}");
+
+        var refused = await page.Send("Keep as version 2", ("Input.RestHours", "overnight"));
+        Assert.Contains("Type the hours, for example 4 or 1.5; empty where it need not rest.", refused.Problems);
+        var kept = await refused.Send("Keep as version 2", ("Input.RestHours", "1.5"));
+
+        kept.Expect("Rests 1 h 30 min before it is stuffed.");
+        Assert.Equal([0, 90], Versions(id).Select(version => version.RestMinutes));
+        Assert.Equal("1.5", (await desk.Open($"/Office/Products/Formula/{id}")).Form("Keep as version 3").Value("Input.RestHours"));
+    }
+
+    [Fact]
     public async Task Two_who_change_one_formula_are_told_of_each_other()
     {
         var id = Sausage("Stale");

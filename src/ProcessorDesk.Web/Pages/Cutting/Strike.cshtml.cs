@@ -7,7 +7,7 @@ using ProcessorDesk.Web.Hosting;
 
 namespace ProcessorDesk.Web.Pages.Cutting;
 
-/// <summary>Takes a wrong weight out of every sum, with a reason; it stays to be seen.</summary>
+/// <summary>Takes a wrong weight of cooler or table out of every sum, with a reason; it stays to be seen.</summary>
 public sealed class StrikeModel(RecordsContext records, Verbs verbs, ShopDay shop) : StationPage
 {
     private const string Other = "other";
@@ -63,7 +63,7 @@ public sealed class StrikeModel(RecordsContext records, Verbs verbs, ShopDay sho
 
     private bool Load(int id)
     {
-        var found = records.WeighIns.AsNoTracking().Where(one => one.Id == id)
+        var found = records.WeighIns.AsNoTracking().Where(one => one.Id == id && one.Kind != WeighInKind.FinishedProduct && one.Kind != WeighInKind.Box)
             .Select(one => new
             {
                 one.Kind,

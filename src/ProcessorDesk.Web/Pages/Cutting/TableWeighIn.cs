@@ -13,7 +13,7 @@ public sealed record TableWeighIn(
     public static IReadOnlyList<TableWeighIn> Of(RecordsContext records, int jobId, ShopDay shop, int? most = null)
     {
         var newest = records.WeighIns.AsNoTracking()
-            .Where(weighIn => weighIn.JobId == jobId)
+            .Where(weighIn => weighIn.JobId == jobId && weighIn.Kind != WeighInKind.Box)
             .OrderByDescending(weighIn => weighIn.Id)
             .Select(weighIn => new
             {

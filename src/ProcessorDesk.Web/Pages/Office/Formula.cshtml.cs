@@ -140,7 +140,7 @@ public sealed class FormulaModel(RecordsContext records, Verbs verbs, ShopDay sh
         Differences = Difference.Of(
             ("Lean", theirs.LeanShare, Input.LeanShare), ("Added fat", theirs.AddedFat, Input.AddedFat),
             ("Loss", $"{theirs.LossLow}, {theirs.LossTypical}, {theirs.LossHigh}", $"{Input.LossLow}, {Input.LossTypical}, {Input.LossHigh}"),
-            ("Smallest run", theirs.SmallestRun, Input.SmallestRun), ("Step", theirs.Step, Input.Step), ("Ingredients", Words(theirs), Words(Input)));
+            ("Smallest run", theirs.SmallestRun, Input.SmallestRun), ("Step", theirs.Step, Input.Step), ("Rest", theirs.RestHours, Input.RestHours), ("Ingredients", Words(theirs), Words(Input)));
     }
 
     private static string Words(FormulaInput formula) => string.Join("; ", formula.Lines.Where(line => !line.IsEmpty)

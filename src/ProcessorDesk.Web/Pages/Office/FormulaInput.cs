@@ -25,6 +25,9 @@ public sealed class FormulaInput
 
     public string Step { get; set; } = "";
 
+    /// <summary>Hours before it is stuffed; empty for none.</summary>
+    public string RestHours { get; set; } = "";
+
     public List<IngredientInput> Lines { get; set; } = [];
 
     public static FormulaInput Of(FormulaVersion formula, ScaleDivision division) => new()
@@ -37,6 +40,7 @@ public sealed class FormulaInput
         LossHigh = Figure(formula.LossHigh),
         SmallestRun = formula.SmallestRun.IsZero ? "" : division.PrintFigure(formula.SmallestRun),
         Step = formula.Step.IsZero ? "" : division.PrintFigure(formula.Step),
+        RestHours = formula.RestMinutes == 0 ? "" : (formula.RestMinutes / 60m).ToString("0.##", CultureInfo.InvariantCulture),
         Lines = [.. formula.Ingredients.OrderBy(line => line.Position).Select(IngredientInput.Of)],
     };
 
@@ -49,6 +53,7 @@ public sealed class FormulaInput
         var high = state.Read(ProportionText.Parse(LossHigh), "Input.LossHigh");
         var smallest = WeightOrNone(state, SmallestRun, nameof(SmallestRun));
         var step = WeightOrNone(state, Step, nameof(Step));
+        var rest = RestMinutes(state);
         var ingredients = Lines.Index().Where(line => !line.Item.IsEmpty)
             .Select(line => line.Item.Read(state, FormattableString.Invariant($"Input.Lines[{line.Index}]"), line.Index)).ToList();
         if (!state.IsValid)
@@ -58,8 +63,19 @@ public sealed class FormulaInput
         if (lean < Proportion.Whole && string.IsNullOrWhiteSpace(AddedFat))
             state.AddModelError("Input.AddedFat", $"{lean.Print()} is lean. Say what the rest is, for example pork trim.");
         return state.IsValid
-            ? new FormulaVersion(now, lean, lean < Proportion.Whole ? AddedFat : null, lean < Proportion.Whole && AddedFatIsPork, (low, typical, high), smallest, step, ingredients.OfType<FormulaIngredient>())
+            ? new FormulaVersion(now, lean, lean < Proportion.Whole ? AddedFat : null, lean < Proportion.Whole && AddedFatIsPork, (low, typical, high), smallest, step, ingredients.OfType<FormulaIngredient>(), rest)
             : null;
+    }
+
+    /// <summary>To the whole minute, so that 0.25 and 1.5 are taken; a week at the most.</summary>
+    private int RestMinutes(ModelStateDictionary state)
+    {
+        if (string.IsNullOrWhiteSpace(RestHours))
+            return 0;
+        if (decimal.TryParse(RestHours.Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var hours) && hours <= 168m)
+            return decimal.ToInt32(decimal.Round(hours * 60m, 0, MidpointRounding.AwayFromZero));
+        state.AddModelError("Input.RestHours", "Type the hours, for example 4 or 1.5; empty where it need not rest.");
+        return 0;
     }
 
     private static Weight WeightOrNone(ModelStateDictionary state, string typed, string field) =>

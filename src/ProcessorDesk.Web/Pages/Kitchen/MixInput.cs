@@ -1,0 +1,27 @@
+namespace ProcessorDesk.Web.Pages.Kitchen;
+
+/// <summary>What is weighed into the mixer besides the lean, as it is typed.</summary>
+public sealed class MixInput
+{
+    public string Fat { get; set; } = "";
+
+    /// <summary>One for each line of the formula, in its order.</summary>
+    public List<Line> Lines { get; set; } = [];
+
+    /// <summary>All that holds no cure and is not typed went in as the formula asks.</summary>
+    public bool AsAsked { get; set; }
+
+    /// <summary>Nothing goes in of those owners whose meat is still wanted.</summary>
+    public bool WithoutThem { get; set; }
+
+    public string LowCureBecause { get; set; } = "";
+
+    public string AlreadyInBecause { get; set; } = "";
+
+    public sealed class Line
+    {
+        public int Position { get; set; }
+
+        public string Weighed { get; set; } = "";
+    }
+}

@@ -1,0 +1,80 @@
+using Microsoft.AspNetCore.Mvc.ModelBinding;
+using ProcessorDesk.Records;
+using ProcessorDesk.Trade;
+using ProcessorDesk.Trade.Curing;
+using ProcessorDesk.Trade.Formulas;
+using ProcessorDesk.Web.Forms;
+
+namespace ProcessorDesk.Web.Pages.Kitchen;
+
+/// <summary>What a load asks for on the meat as weighed, and what was typed of it so far.</summary>
+/// <param name="Block">Lean drawn and added fat: as typed, or as planned where nothing is typed yet.</param>
+/// <param name="Lines">In the order of the formula.</param>
+/// <param name="Cure">The check on the cure as typed; null where none is typed, or the product is not cured.</param>
+public sealed record MixSheet(Weight Lean, Weight Fat, Weight Block, IReadOnlyList<MixSheet.Line> Lines, CureCheck? Cure)
+{
+    public static string Limit { get; } = $"{PpmText.Print(CureLimits.ComminutedNitrite)} nitrite ({CureLimits.ComminutedNitrite.AsPrinted})";
+
+    /// <summary>Works the formula out for what is weighed. Fat that can't be read counts as planned.</summary>
+    public static MixSheet Of(Load load, MixInput input, ShopSettings shop)
+    {
+        var fat = input.Fat.Trim() == "" || !WeightText.Parse(input.Fat, shop.BenchDivision.Unit).Try(out var typed, out _) ? load.AddedFat : shop.BenchDivision.Round(typed);
+        var block = load.Drawn + fat;
+        var small = shop.CureDivision;
+        var scaled = FormulaScaling.Scale(load.Batch.FormulaVersion.ToTrade(), block, small);
+        List<Line> lines =
+        [
+            .. load.Batch.FormulaVersion.Ingredients.OrderBy(line => line.Position).Zip(scaled.Lines, (line, asked) =>
+            {
+                var text = input.Lines.FirstOrDefault(one => one.Position == line.Position)?.Weighed.Trim() ?? "";
+                return new Line(
+                    line.Position, line.Name, line.IsCure, asked.Amount, asked.Grams, asked.PoundsAndOunces,
+                    text != "" && WeightText.Parse(text, small.Unit).Try(out var weighed, out _) ? weighed : null, WeightText.UnitOf(text, small.Unit),
+                    line.Nitrite, line.Nitrate, line.IsCure ? small.Print(ComminutedCure.Most(block, line.Nitrite, line.Nitrate, small)) : "");
+            }),
+        ];
+        var cures = lines.Where(line => line is { IsCure: true, Weighed: not null }).ToList();
+        return new MixSheet(load.Drawn, fat, block, lines, cures.Count == 0 ? null : ComminutedCure.Check(block, [.. cures.Select(line => line.ToCure())]));
+    }
+
+    public IEnumerable<Line> Cures => Lines.Where(line => line.IsCure);
+
+    public IEnumerable<Line> Others => Lines.Where(line => !line.IsCure);
+
+    /// <summary>The order this makes; null where something can't be read or is not typed, which is noted on its field.</summary>
+    public MixOrder? Read(ModelStateDictionary state, Load load, MixInput input, ShopSettings shop, bool alreadyIn)
+    {
+        var fat = Weight.Zero;
+        if (input.Fat.Trim() != "")
+            fat = shop.BenchDivision.Round(state.Read(WeightText.Parse(input.Fat, shop.BenchDivision.Unit), "Mix.Fat"));
+        else if (load.AddedFat.IsPositive)
+            state.AddModelError("Mix.Fat", $"Type what was weighed in of {load.Batch.FormulaVersion.AddedFat ?? "the added fat"}.");
+        var weighed = new Dictionary<int, (Weight, WeightUnit)>();
+        foreach (var line in Lines)
+        {
+            var place = input.Lines.FindIndex(one => one.Position == line.Position);
+            var field = FormattableString.Invariant($"Mix.Lines[{place}].Weighed");
+            var text = place < 0 ? "" : input.Lines[place].Weighed.Trim();
+            if (text != "")
+                weighed[line.Position] = (state.Read(WeightText.Parse(text, shop.CureDivision.Unit), field), line.KeyedIn);
+            else if (line.IsCure)
+                state.AddModelError(field, $"Weigh the {line.Name.ToLowerInvariant()} and type what the small scale shows.");
+            else if (input.AsAsked)
+                weighed[line.Position] = (line.Asked, shop.CureDivision.Unit);
+            else
+                state.AddModelError("Mix.AsAsked", $"Tick this, or type what was weighed in of {line.Name.ToLowerInvariant()}; 0 where it was left out.");
+        }
+
+        return state.IsValid ? new MixOrder(load.Id, fat, weighed, input.LowCureBecause.Trim() == "" ? null : input.LowCureBecause, alreadyIn ? input.AlreadyInBecause : null) : null;
+    }
+
+    /// <summary>One line of the formula.</summary>
+    /// <param name="Asked">On the small scale's division; a cure rounded down.</param>
+    /// <param name="Weighed">As typed; null where it is not.</param>
+    /// <param name="Most">The most of a cure that meets the limit; empty for all else.</param>
+    public sealed record Line(
+        int Position, string Name, bool IsCure, Weight Asked, string Grams, string PoundsAndOunces, Weight? Weighed, WeightUnit KeyedIn, Proportion Nitrite, Proportion Nitrate, string Most)
+    {
+        public CureAmount ToCure() => new(Name, Weighed ?? Weight.Zero, Nitrite, Nitrate, KeyedIn);
+    }
+}
