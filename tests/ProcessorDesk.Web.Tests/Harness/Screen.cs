@@ -63,6 +63,19 @@ public sealed class Screen
     /// <summary>Presses the button with the form as it stands; may be done again, as an impatient hand does.</summary>
     public Task<Screen> Press(string button) => _desk.Ask(Form(button).Submission(Button(button)));
 
+    /// <summary>Sends one of several forms alike, by a button of it.</summary>
+    public Task<Screen> Submit(IHtmlFormElement form, IHtmlButtonElement button) => _desk.Ask(form.Submission(button));
+
+    /// <summary>Asks as the page's script does while one types: the form with this button, for a panel.</summary>
+    public Task<Screen> Live(string button, string handler, params (string Name, string Value)[] typed)
+    {
+        foreach (var (name, value) in typed) Form(button).Fill(name, value);
+        var request = Form(button).Submission(Button(button));
+        request.RequestUri = new UriBuilder(request.RequestUri!) { Query = "handler=" + handler }.Uri;
+        request.Headers.Add("X-Desk-Live", "1");
+        return _desk.Ask(request);
+    }
+
     public Task<Screen> Follow(string link) =>
         _desk.Open(Document.QuerySelectorAll<IHtmlAnchorElement>("a").First(a => a.TextContent.Trim() == link).Href);
 }

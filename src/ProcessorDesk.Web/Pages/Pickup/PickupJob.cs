@@ -4,79 +4,87 @@ using ProcessorDesk.Trade.Pricing;
 namespace ProcessorDesk.Web.Pages.Pickup;
 
 /// <summary>What the pickup page shows of a job.</summary>
+/// <param name="People">Who may come for it: the owner, and the people around the job.</param>
 public sealed record PickupJob(
-    int Id,
-    int Number,
-    string Owner,
-    string Collector,
-    bool IsAgreed,
-    DateTime? HandedOverAt,
-    string? HandedOverTo,
+    PickupJob.JobFacts Facts,
+    IReadOnlyList<string> People,
+    IReadOnlyList<PickupJob.Held> Holds,
+    IReadOnlyList<PickupJob.Gone> HandOvers,
+    JobMoney Money,
+    JobGoods Goods,
+    MissingGoods Missing,
     JobCharges Charges,
-    InvoiceTotal Reckoned,
-    IReadOnlyList<Price> Extras,
-    IReadOnlyList<PickupJob.Issued> Invoices,
-    IReadOnlyList<PickupJob.Paid> Payments,
-    IReadOnlyList<PickupJob.PartRow> Parts,
-    IReadOnlyList<Hold> Holds)
+    IReadOnlyList<Price> Extras)
 {
-    /// <summary>The invoice that stands; null where none was issued or it was credited.</summary>
-    public Issued? Standing => Invoices.FirstOrDefault(invoice => invoice.Credits is null && Invoices.All(other => other.Credits != invoice.Number));
+    public int Id => Facts.Id;
 
-    public Money PaidSum => Money.Sum(Payments.Select(payment => payment.Amount));
+    /// <summary>What the charges come to, before anything paid.</summary>
+    public InvoiceTotal Reckoned => InvoiceTotal.Of(Charges.Lines, []);
 
-    /// <summary>Invoices and credits less payments.</summary>
-    public Money Balance => Money.Sum(Invoices.Select(invoice => invoice.Total)) - PaidSum;
+    /// <summary>It is all here or gone, with nothing to tick: only to be closed.</summary>
+    public bool IsOnlyToClose => Facts is { HandedOverAt: null, BoxedAt: not null } && !Goods.BoxesHere.Any() && !Goods.PartsHere.Any();
 
+    /// <summary>Four queries.</summary>
     public static PickupJob? Read(RecordsContext records, ShopDay day, int id, IReadOnlyDictionary<int, int> extras)
     {
-        var job = records.Jobs.AsNoTracking()
-            .Where(one => one.Id == id)
-            .Select(one => new
+        var holds = records.Touching(id);
+        var found = records.Jobs.AsNoTracking().Where(job => job.Id == id)
+            .Select(job => new
             {
-                one.Number,
-                one.OwnerId,
-                Owner = one.Owner.Name,
-                Collector = one.People.Where(person => person.Role == PersonRole.Collector).Select(person => person.Name).FirstOrDefault(),
-                IsAgreed = one.SplitAgreedAt != null,
-                one.HandedOverAt,
-                one.HandedOverTo,
-                Extras = one.PriceList.Prices.Where(price => price.For == PriceFor.Extra).OrderBy(price => price.Id).ToList(),
+                Facts = new JobFacts(
+                    job.Id, job.Number, job.Owner.Name, job.Owner.Phone, job.PromisedFor, job.CuttingDoneAt, job.SplitAgreedAt, job.BoxedAt, job.HandedOverAt, job.HandedOverTo,
+                    records.WeighIns.Any(one => one.JobId == id && one.Kind == WeighInKind.CutPack && one.Strike == null)),
+                People = records.JobPeople.Where(person => person.JobId == job.Id && person.JobId == id).Select(person => new { person.Id, person.Role, person.Name }).ToList(),
+                Holds = holds.Where(one => one.JobId == job.Id).OrderBy(one => one.Hold.PlacedAt)
+                    .Select(one => new
+                    {
+                        one.Hold.Id,
+                        one.Hold.Reason,
+                        one.Hold.Note,
+                        one.Hold.PlacedAt,
+                        IsAnimal = one.Hold.AnimalId != null,
+                        Tag = one.Hold.Animal == null ? null : one.Hold.Animal.Tag,
+                        Batch = one.Hold.Batch == null ? (int?)null : one.Hold.Batch.Number,
+                        Stops = records.HoldRules.Any(rule => rule.Reason == one.Hold.Reason && rule.Act == HeldAct.HandOver && rule.Stops),
+                    })
+                    .ToList(),
+                HandOvers = records.HandOvers.Where(one => one.JobId == job.Id && one.JobId == id).OrderBy(one => one.Id)
+                    .Select(one => new Gone(one.Id, one.To, one.At, one.Owing, records.Staff.Where(staff => staff.Id == one.ById).Select(staff => staff.Initials).First())).ToList(),
+                Bills = records.Invoices.Where(invoice => invoice.JobId == job.Id && invoice.JobId == id).OrderBy(invoice => invoice.Number)
+                    .Select(invoice => new JobMoney.Bill(invoice.Id, invoice.Number, invoice.IssuedAt, invoice.CreditsInvoiceId, invoice.Total)).ToList(),
+                Payments = records.Payments.Where(payment => payment.JobId == job.Id && payment.JobId == id).OrderBy(payment => payment.Id)
+                    .Select(payment => new JobMoney.Paid(payment.Id, payment.At, payment.Amount, payment.Method, payment.IsDeposit, payment.Note)).ToList(),
             })
-            .AsSplitQuery()
+            .AsSingleQuery()
             .SingleOrDefault();
-        if (job is null)
+        if (found is null)
             return null;
-        var charges = records.ChargesOf(id, day.Settings, day.Today, extras);
-        var payments = records.Payments.AsNoTracking().Where(payment => payment.JobId == id).OrderBy(payment => payment.Id)
-            .Select(payment => new Paid(payment.At, payment.Amount, payment.Method, payment.IsDeposit, payment.Note)).ToList();
+        var made = records.MadeOf(id);
+        var goods = records.GoodsOf(id);
+        var prices = records.PricesOf(id, day.Today);
         return new PickupJob(
-            id,
-            job.Number,
-            job.Owner,
-            job.Collector ?? job.Owner,
-            job.IsAgreed,
-            job.HandedOverAt,
-            job.HandedOverTo,
-            charges,
-            InvoiceTotal.Of(charges.Lines, [.. payments.Select(payment => payment.Amount)]),
-            job.Extras,
-            records.Invoices.AsNoTracking().Where(invoice => invoice.JobId == id).OrderBy(invoice => invoice.Number)
-                .Select(invoice => new Issued(invoice.Id, invoice.Number, invoice.IssuedAt, invoice.Credits == null ? null : invoice.Credits.Number, invoice.Total)).ToList(),
-            payments,
-            records.Parts.AsNoTracking()
-                .Where(part => part.Animal.Shares.Any(share => share.JobId == id))
-                .OrderBy(part => part.Id)
-                .Select(part => new PartRow(part.Id, part.Kind, part.Note, part.Animal.Tag, part.GivenAt, part.GivenTo)).ToList(),
-            [.. records.Holds.AsNoTracking().Standing().OnJob(records, id).Include(hold => hold.Animal)]);
+            found.Facts,
+            [.. found.People.OrderByDescending(person => person.Role == PersonRole.Collector).Select(person => person.Name).Append(found.Facts.Owner).Distinct()],
+            found.Holds.ConvertAll(hold => new Held(
+                hold.Batch is { } batch ? $"Batch {batch}" : !hold.IsAnimal ? "The whole job" : hold.Tag is { } tag ? $"The animal with tag {tag}" : "An animal without a tag",
+                Wording.Of(hold.Reason), hold.Note, hold.PlacedAt, hold.Stops)),
+            found.HandOvers,
+            new JobMoney(found.Bills, found.Payments),
+            goods,
+            new MissingGoods(found.Facts.CuttingDoneAt, found.Facts.SplitAgreedAt, found.Facts.HasCuts, found.Facts.BoxedAt, made, goods),
+            Invoicing.ChargesOf(prices, goods.Animals, made, day.Settings, extras),
+            [.. prices.Extras]);
     }
 
-    public sealed record Issued(int Id, int Number, DateTime At, int? Credits, Money Total);
-
-    public sealed record Paid(DateTime At, Money Amount, PaymentMethod Method, bool IsDeposit, string? Note)
+    public sealed record JobFacts(
+        int Id, int Number, string Owner, string Phone, DateOnly? PromisedFor, DateTime? CuttingDoneAt, DateTime? SplitAgreedAt, DateTime? BoxedAt,
+        DateTime? HandedOverAt, string? HandedOverTo, bool HasCuts)
     {
-        public string Words => IsDeposit ? "Deposit" : Amount.IsNegative ? "Refund" : "Payment";
+        public bool IsAgreed => SplitAgreedAt is not null;
     }
 
-    public sealed record PartRow(int Id, PartKind Kind, string? Note, string? Tag, DateTime? GivenAt, string? GivenTo);
+    /// <param name="Stops">Nothing of it leaves while it stands.</param>
+    public sealed record Held(string Whose, string Reason, string? Note, DateTime Since, bool Stops);
+
+    public sealed record Gone(int Id, string To, DateTime At, bool Owing, string By);
 }
