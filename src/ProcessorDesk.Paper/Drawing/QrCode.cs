@@ -11,11 +11,16 @@ internal static class QrCode
     /// <summary>Draws the symbol, quiet zone included, so that it fills the square.</summary>
     public static void Draw(Canvas canvas, string payload, double x, double y, double side)
     {
+        var (modules, runs) = Symbol(payload);
+        var module = side / modules;
+        canvas.Fill(runs.Select(run => new Box(x + run.Column * module, y + run.Row * module, run.Length * module, module)));
+    }
+
+    /// <summary>The symbol's modules from edge to edge, quiet zone included, and its dark runs.</summary>
+    public static (int Side, IReadOnlyList<(int Row, int Column, int Length)> Runs) Symbol(string payload)
+    {
         using var data = QRCodeGenerator.GenerateQrCode(payload, QRCodeGenerator.ECCLevel.Q);
-        var matrix = data.ModuleMatrix;
-        var module = side / matrix.Count;
-        canvas.Fill(Runs(matrix).Select(run =>
-            new Box(x + run.Column * module, y + run.Row * module, run.Length * module, module)));
+        return (data.ModuleMatrix.Count, [.. Runs(data.ModuleMatrix)]);
     }
 
     private static IEnumerable<(int Row, int Column, int Length)> Runs(List<System.Collections.BitArray> matrix)

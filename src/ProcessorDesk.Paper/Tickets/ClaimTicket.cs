@@ -16,6 +16,7 @@ namespace ProcessorDesk.Paper;
 /// <param name="PriceRange">"$165 to $210 before tax"; may be empty.</param>
 /// <param name="HowToPickUp">Hours, place, what to bring.</param>
 /// <param name="Terms">The shop's terms, one paragraph each.</param>
+/// <param name="OwnersPage">The address of the owner's page; empty where the shop gives none out.</param>
 public sealed record ClaimTicket(
     ShopHeader Shop,
     string Owner,
@@ -31,7 +32,8 @@ public sealed record ClaimTicket(
     string Deposit,
     string PriceRange,
     string HowToPickUp,
-    IReadOnlyList<string> Terms)
+    IReadOnlyList<string> Terms,
+    string OwnersPage = "")
 {
     /// <summary>One PDF, each ticket from a page of its own.</summary>
     public static byte[] Draw(IReadOnlyList<ClaimTicket> tickets) => ClaimTicketPaper.Draw(tickets);

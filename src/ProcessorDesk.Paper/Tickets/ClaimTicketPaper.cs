@@ -39,8 +39,7 @@ internal static class ClaimTicketPaper
         }
 
         Order(sheet, ticket);
-        sheet.Heading("Picking up", 26);
-        sheet.Paragraph(ticket.HowToPickUp, Plain);
+        PickingUp(sheet, ticket);
         Terms(sheet, ticket);
     }
 
@@ -64,6 +63,37 @@ internal static class ClaimTicketPaper
         sheet.Space(3);
         Fact[] money = [new Fact("Deposit", ticket.Deposit), new Fact("Price", ticket.PriceRange)];
         sheet.Facts([.. money.Where(fact => fact.Value.Length > 0)], 2);
+    }
+
+    private static void PickingUp(Sheet sheet, ClaimTicket ticket)
+    {
+        if (ticket.OwnersPage.Length == 0)
+        {
+            sheet.Heading("Picking up", 26);
+            sheet.Paragraph(ticket.HowToPickUp, Plain);
+            return;
+        }
+
+        const double side = 74, above = 6;
+        var width = sheet.Width - side;
+        (string Text, Lettering Lettering)[] texts =
+        [
+            (ticket.HowToPickUp, Plain),
+            ("Follow it from home: scan this to see where your meat is and what is owed. Whoever has this ticket can.", Plain),
+            (ticket.OwnersPage, Lettering.Label),
+        ];
+        var height = texts.Sum(one => sheet.Canvas.Wrap(one.Text, one.Lettering, width).Count * one.Lettering.LineHeight + 3);
+        sheet.Heading("Picking up", Math.Max(side - above, height));
+        var top = sheet.Y;
+        // In capitals, which a symbol holds in fewer and so larger modules; an address does not mind. The quiet zone may reach into the margin.
+        QrCode.Draw(sheet.Canvas, ticket.OwnersPage.ToUpperInvariant(), sheet.Right - side + above, top - above, side);
+        foreach (var (text, lettering) in texts)
+        {
+            sheet.Paragraph(text, lettering, width: width);
+            sheet.Space(3);
+        }
+
+        sheet.Y = Math.Max(sheet.Y, top - above + side);
     }
 
     private static void Terms(Sheet sheet, ClaimTicket ticket)

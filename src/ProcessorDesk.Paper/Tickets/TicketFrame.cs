@@ -67,13 +67,13 @@ internal static class TicketFrame
     }
 
     /// <summary>The code, in a symbol and in text, the job number and a day.</summary>
-    public static void Foot(Canvas canvas, string code, string jobNumber, string dayLabel, DateOnly day)
+    public static void Foot(Canvas canvas, string code, string number, string dayLabel, DateOnly day, string numberLabel = "Job")
     {
         const double x = Left - 6, right = x + CodeSide + 2;
         QrCode.Draw(canvas, code, x, FootTop, CodeSide);
         var room = canvas.Size.Width - Margin - right;
         var y = FootTop + 8;
-        foreach (var (label, value, largest) in new[] { ("", code, 24.0), ("Job", jobNumber, 20), (dayLabel, PrintedDate.Of(day), 10.5) })
+        foreach (var (label, value, largest) in new[] { ("", code, 24.0), (numberLabel, number, 20), (dayLabel, PrintedDate.Of(day), 10.5) })
         {
             if (label.Length > 0)
             {

@@ -13,10 +13,12 @@ internal static class EveryPaper
     {
         ["carcass tickets"] = (Ticket, () => CarcassTicket.Draw([TicketSamples.Carcass, TicketSamples.CarcassOnHold, TicketSamples.CarcassExtreme])),
         ["lug tickets"] = (Ticket, () => LugTicket.Draw([TicketSamples.Lug, TicketSamples.LugExtreme])),
+        ["batch tickets"] = (Ticket, () => BatchTicket.Draw([TicketSamples.Batch, TicketSamples.BatchExtreme])),
         ["part tickets"] = (Ticket, () => PartTicket.Draw([TicketSamples.Part, TicketSamples.PartExtreme])),
         ["box labels, 4 by 6"] = (Ticket, () => BoxLabel.Draw([BoxSamples.Ordinary, BoxSamples.Named, BoxSamples.Extreme], LabelStock.FourBySix)),
         ["box labels, 4 by 2"] = (9, () => BoxLabel.Draw([BoxSamples.Ordinary, BoxSamples.Named, BoxSamples.Extreme], LabelStock.FourByTwo)),
         ["claim ticket"] = (24, () => ClaimTicket.Draw([TicketSamples.Claim])),
+        ["claim ticket with a link"] = (24, () => ClaimTicket.Draw([TicketSamples.ClaimWithLink])),
         ["claim ticket, extreme"] = (24, () => ClaimTicket.Draw([TicketSamples.ClaimExtreme])),
         ["cut sheet"] = (28, () => CutSheet.Draw([LetterSamples.Cut])),
         ["cut sheet, extreme"] = (28, () => CutSheet.Draw([LetterSamples.CutExtreme])),

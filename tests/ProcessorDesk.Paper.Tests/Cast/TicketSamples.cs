@@ -19,6 +19,13 @@ internal static class TicketSamples
         LongShop.Name, "1,204-B", LongWord, ["AB-204417", "AB-204418", "2026-ANTLERLESS-00020441", "AB-204419", "AB-204420"],
         "2026-104217", "Lean trim for the grinder, second sort", Day, "C2Y-31W", [Pending, NoTag]);
 
+    public static readonly BatchTicket Batch = new(
+        Shop.Name, "31", "Smoked ring sausage", ["Rosa Lindqvist"], IsPooled: false, NoPork: false, "37.14 lb", Day, Code, []);
+
+    public static readonly BatchTicket BatchExtreme = new(
+        LongShop.Name, "2026-00031", "Jalapeño and cheese snack stick, mild, in the small casing", [LongName, "Rosa Lindqvist", "Ann Moss", "Ed Vale"],
+        IsPooled: true, NoPork: true, "2,696.78 lb", Day, "C2Y-31W", [Pending]);
+
     public static readonly PartTicket Part = new(Shop.Name, "Antlers", "Rosa Lindqvist", "AB-204417", "White-tail deer", "1042", "Give back to the owner", Day, Code, []);
 
     public static readonly PartTicket PartExtreme = new(
@@ -38,8 +45,11 @@ internal static class TicketSamples
         "We call when it is ready. Bring this ticket and a cooler. Open Monday to Saturday, 8 to 6.",
         ["Meat not picked up within 14 days of our call is handled by our posted policy.", "Custom processed for its owner, not inspected, not for sale."]);
 
+    public static readonly ClaimTicket ClaimWithLink = Claim with { Left = [Claim.Left[0]], Order = [.. Claim.Order.Take(3)], OwnersPage = "https://desk.example.com/Owner/1042-7K2M9QXA4RT0BC3D" };
+
     public static readonly ClaimTicket ClaimExtreme = Claim with
     {
+        OwnersPage = "https://desk-of-the-custom-processors-of-the-whole-northern-valley.example.com:8443/Owner/104217-7K2M9QXA4RT0BC3D",
         Shop = LongShop,
         Owner = LongName,
         JobNumber = "2026-104217",

@@ -13,9 +13,13 @@ internal sealed record QrReading(string Payload, double ModuleMillimetres, bool 
     private const int ModulesBetweenFinders = 14;
 
     /// <summary>Every symbol on the page, or the first one found, which is quicker.</summary>
-    public static IReadOnlyList<QrReading> On(RenderedPdf pdf, int page, int dpi, bool every)
+    /// <param name="from">Where the part of the page begins that is looked at: 0 is its top, 1 its foot.</param>
+    /// <param name="to">Where it ends.</param>
+    public static IReadOnlyList<QrReading> On(RenderedPdf pdf, int page, int dpi, bool every, double from = 0, double to = 1)
     {
-        using var bitmap = pdf.Render(page, dpi);
+        using var whole = pdf.Render(page, dpi);
+        using var bitmap = new SKBitmap();
+        whole.ExtractSubset(bitmap, new SKRectI(0, (int)(from * whole.Height), whole.Width, (int)(to * whole.Height)));
         using var colour = bitmap.Copy(SKColorType.Bgra8888);
         var source = new RGBLuminanceSource(colour.Bytes, colour.Width, colour.Height, RGBLuminanceSource.BitmapFormat.BGRA32);
         var reader = new BarcodeReaderGeneric

@@ -30,6 +30,21 @@ public sealed class ClaimTicketTests
     }
 
     [Fact]
+    public void It_holds_the_owners_link_beside_the_shops_code_where_the_shop_gives_one_out()
+    {
+        using var pdf = new RenderedPdf(ClaimTicket.Draw([TicketSamples.ClaimWithLink]));
+
+        foreach (var dpi in new[] { 150, 203, 300 })
+        {
+            Assert.Equal(Samples.Code, Assert.Single(QrReading.On(pdf, 0, dpi, every: false, to: 0.4)).Payload);
+            Assert.Equal("HTTPS://DESK.EXAMPLE.COM/OWNER/1042-7K2M9QXA4RT0BC3D", Assert.Single(QrReading.On(pdf, 0, dpi, every: false, from: 0.4)).Payload);
+        }
+
+        Assert.Contains("Follow it from home", pdf.Text, StringComparison.Ordinal);
+        Assert.Single(pdf.Pages);
+    }
+
+    [Fact]
     public void Twelve_asks_and_six_terms_go_on_over_the_pages_with_nothing_lost()
     {
         using var pdf = new RenderedPdf(ClaimTicket.Draw([TicketSamples.ClaimExtreme]));

@@ -6,7 +6,7 @@ namespace ProcessorDesk.Paper.Tests.Tickets;
 
 public sealed class TicketTests
 {
-    public static TheoryData<string> Kinds => ["carcass", "lug", "part"];
+    public static TheoryData<string> Kinds => ["carcass", "lug", "batch", "part"];
 
     [Theory]
     [MemberData(nameof(Kinds))]
@@ -135,10 +135,12 @@ public sealed class TicketTests
         CarcassTicket[] carcasses = [TicketSamples.Carcass, TicketSamples.CarcassOnHold, TicketSamples.CarcassExtreme];
         LugTicket[] lugs = [TicketSamples.Lug, TicketSamples.LugExtreme];
         PartTicket[] parts = [TicketSamples.Part, TicketSamples.PartExtreme];
+        BatchTicket[] batches = [TicketSamples.Batch, TicketSamples.BatchExtreme];
         return kind switch
         {
             "carcass" => (() => CarcassTicket.Draw(carcasses), [.. carcasses.Select(ticket => ticket.Code)]),
             "lug" => (() => LugTicket.Draw(lugs), [.. lugs.Select(ticket => ticket.Code)]),
+            "batch" => (() => BatchTicket.Draw(batches), [.. batches.Select(ticket => ticket.Code)]),
             "part" => (() => PartTicket.Draw(parts), [.. parts.Select(ticket => ticket.Code)]),
             _ => throw new ArgumentOutOfRangeException(nameof(kind)),
         };

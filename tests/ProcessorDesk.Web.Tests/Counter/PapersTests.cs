@@ -37,6 +37,7 @@ public sealed class PapersTests(CounterShop shop) : IClassFixture<CounterShop>
     [InlineData("/Counter/Shares/99999")]
     [InlineData("/Counter/Owner/99999")]
     [InlineData("/Counter/TakenIn/99999")]
+    [InlineData("/Counter/OwnersPage/99999")]
     public async Task What_is_not_there_is_said_to_be_not_there(string address)
     {
         using var desk = await shop.SignIn(StaffRole.Clerk);

@@ -53,7 +53,7 @@ public sealed class BatchAndBoxTests : IClassFixture<TrimmedShop>
     public async Task The_ticket_of_a_box_leads_to_its_job_until_the_box_is_unpacked()
     {
         var box = _shop.Read(records => records.Boxes.First(one => one.JobId == _jobId)).Id;
-        Assert.Equal($"/Find/Job/{_jobId}", (await Find(Code(TicketKind.Box, box))).Path);
+        Assert.Equal($"/Freezer/Job/{_jobId}", (await Find(Code(TicketKind.Box, box))).Path);
 
         _shop.Write((records, act) => records.UnpackBox(box, "packed in the wrong one", act), new Hand(_shop.StaffOf(StaffRole.Manager), "Freezer"));
 

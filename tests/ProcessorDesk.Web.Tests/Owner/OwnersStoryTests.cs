@@ -69,6 +69,10 @@ public sealed class OwnersStoryTests(ShopUnderTest shop) : IClassFixture<ShopUnd
         last.Expect("Invoice 2 Fri 27 Nov $13.75", "Paid Fri 27 Nov -$90.64", "To be paid $0.00", "Together 22.45 lb", "2 boxes taken Fri 27 Nov");
         Assert.DoesNotContain("Not on an invoice", last.Text, StringComparison.Ordinal);
         NothingOfPeople(last);
+
+        // The shop sees the same picture on the job's page.
+        using var desk = await shop.SignIn(StaffRole.Clerk);
+        Assert.Equal(last.Document.QuerySelector("svg.way")!.OuterHtml, (await desk.Open($"/Find/Job/{deer.Id}")).Document.QuerySelector("svg.way")!.OuterHtml);
     }
 
     [Fact]

@@ -2,13 +2,14 @@ using System.Globalization;
 using Microsoft.AspNetCore.Mvc;
 using ProcessorDesk.Paper;
 using ProcessorDesk.Records;
+using ProcessorDesk.Web.Door;
 using ProcessorDesk.Web.Forms;
 using ProcessorDesk.Web.Hosting;
 
 namespace ProcessorDesk.Web.Pages.Counter;
 
 /// <summary>What the owner takes home: the claim on the job, with the order, the forecast and the terms.</summary>
-public sealed class ClaimModel(RecordsContext records, ShopDay day) : StationPage
+public sealed class ClaimModel(RecordsContext records, ShopDay day, OwnerLinks links) : StationPage
 {
     public IActionResult OnGet(int job)
     {
@@ -32,7 +33,8 @@ public sealed class ClaimModel(RecordsContext records, ShopDay day) : StationPag
             string.Join(", ", papers.Deposits.Select(payment => $"{payment.Amount.Print()} paid, {Wording.Of(payment.Method).ToLowerInvariant()}")),
             outlook.Price.Print(),
             $"Bring this ticket, or tell us your name and the job number.{(settings.Phone is { } phone ? $" We call when it is ready; questions: {phone}." : " We call when it is ready.")}",
-            [.. (settings.Terms ?? "").Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)]);
+            [.. (settings.Terms ?? "").Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)],
+            links.Address(settings, papers.Job.Number, papers.Job.LinkGeneration) ?? "");
         return File(ClaimTicket.Draw([ticket]), "application/pdf");
     }
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using ProcessorDesk.Records;
 using ProcessorDesk.Trade.Tickets;
 
@@ -36,7 +37,11 @@ public sealed record Asked(string Text, TicketCode? Code, bool CodeIsWrong, bool
         var path = text.Split('?', '#')[0].TrimEnd('/');
         var query = text.Split('?') is [_, var after, ..] ? after.Split('#')[0] : "";
         var asked = query.Split('&').FirstOrDefault(pair => pair.StartsWith("q=", StringComparison.Ordinal));
-        return Uri.UnescapeDataString(asked is null ? path[(path.LastIndexOf('/') + 1)..] : asked[2..]).Trim();
+        var last = path[(path.LastIndexOf('/') + 1)..];
+        // The other symbol on a claim ticket is the owner's own link, which begins with the job's number.
+        if (asked is null && path.EndsWith($"{OwnerLinks.Folder}/{last}", StringComparison.OrdinalIgnoreCase) && OwnerLinks.JobNumberIn(last) is { } number)
+            return number.ToString(CultureInfo.InvariantCulture);
+        return Uri.UnescapeDataString(asked is null ? last : asked[2..]).Trim();
     }
 
     private static int? BatchOf(string text)
@@ -55,7 +60,7 @@ public sealed record Asked(string Text, TicketCode? Code, bool CodeIsWrong, bool
         }
 
         return bare.Length is > 0 and <= LongestNumber && bare.All(char.IsAsciiDigit)
-            ? int.Parse(bare, System.Globalization.CultureInfo.InvariantCulture)
+            ? int.Parse(bare, CultureInfo.InvariantCulture)
             : null;
     }
 }

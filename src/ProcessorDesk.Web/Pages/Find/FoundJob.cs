@@ -5,11 +5,13 @@ namespace ProcessorDesk.Web.Pages.Find;
 
 /// <summary>A job that was found, with what tells it from the others.</summary>
 /// <param name="OpenLugs">Numbers of the lugs that hold its meat now.</param>
-/// <param name="People">Names around it that fit what was asked.</param>
 public sealed record FoundJob(
     int Id, int Number, int OwnerId, string Owner, string Phone, DateTime TakenAt, JobStage Stage,
-    IReadOnlyList<FoundJob.Animal> Each, IReadOnlyList<int> OpenLugs, IReadOnlyList<string> People)
+    IReadOnlyList<FoundJob.Animal> Each, IReadOnlyList<int> OpenLugs)
 {
+    /// <summary>Names around it that fit what was asked.</summary>
+    public IReadOnlyList<string> People { get; init; } = [];
+
     public string Animals => string.Join(", ", Each.OrderBy(one => one.Id).GroupBy(one => one.Species).Select(group =>
         group.Count() == 1 ? Wording.Of(group.Key) : $"{group.Count()} × {Wording.Of(group.Key)}"));
 

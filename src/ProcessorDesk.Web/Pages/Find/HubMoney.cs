@@ -20,7 +20,13 @@ public sealed record HubMoney(HubMoney.Split? Agreed, IReadOnlyList<HubMoney.Iss
                 Split = split,
                 AgreedBy = records.Staff.Where(staff => staff.Id == split.AgreedById).Select(staff => staff.Name).FirstOrDefault(),
                 Given = records.GrindAllotments.Where(one => one.AgreedSplitId == split.Id)
-                    .Select(one => new Given(one, records.Products.Where(product => product.Id == one.ProductId).Select(product => product.Name).First())).ToList(),
+                    .Select(one => new Given(
+                        one,
+                        records.Products.Where(product => product.Id == one.ProductId).Select(product => product.Name).First(),
+                        records.BatchEntries.Where(entry => entry.AllotmentId == one.Id && entry.LeftAt == null).Select(entry => entry.Batch.ReleasedAt).FirstOrDefault(),
+                        records.BatchEntries.Where(entry => entry.AllotmentId == one.Id && entry.LeftAt == null).Select(entry => entry.Batch.EndedAt).FirstOrDefault(),
+                        records.BatchEntries.Where(entry => entry.AllotmentId == one.Id && entry.LeftAt == null)
+                            .SelectMany(entry => records.FinishedShares.Where(share => share.EntryId == entry.Id)).Sum(share => share.Weight.Milligrams))).ToList(),
                 Invoices = records.Invoices.Where(invoice => invoice.JobId == job.Id)
                     .Select(invoice => new Issued(
                         invoice.Id, invoice.Number, invoice.IssuedAt,
@@ -42,7 +48,12 @@ public sealed record HubMoney(HubMoney.Split? Agreed, IReadOnlyList<HubMoney.Iss
         public Money Total => Money.FromCents(TotalCents);
     }
 
-    public sealed record Given(GrindAllotment Allotment, string Product);
+    /// <param name="CameMilligrams">What came back of it; zero before the release.</param>
+    public sealed record Given(GrindAllotment Allotment, string Product, DateTime? ReleasedAt, DateTime? EndedAt, long CameMilligrams)
+    {
+        public WayProduct OnTheWay => new(
+            Allotment.AddedFat, Allotment.MeatBlock, Allotment.Green, Allotment.Finished, ReleasedAt is null ? null : Weight.FromMilligrams(CameMilligrams), EndedAt is not null);
+    }
 
     public sealed record Split(DateTime At, string By, Weight Lean, IReadOnlyList<Given> Given);
 }

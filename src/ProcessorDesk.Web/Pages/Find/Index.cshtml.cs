@@ -82,6 +82,8 @@ public sealed class IndexModel(RecordsContext records, ShopDay shop) : StationPa
         if (ticket is { Kind: TicketKind.Batch, VoidedAt: null } && BatchPage(ticket.TargetId) is { } page)
             return LocalRedirect(page);
         var jobs = records.JobsOf(ticket);
+        if (ticket is { Kind: TicketKind.Box, VoidedAt: null } && jobs is [var boxed])
+            return LocalRedirect(PlaceOfBox(boxed.Id, ticket.TargetId));
         if (ticket.VoidedAt is null && ticket.Kind != TicketKind.Batch && jobs is [var only])
             return RedirectToJob(only.Id, ticket.Kind == TicketKind.Carcass ? $"animal-{ticket.TargetId}" : null);
         if (jobs.Count > 0)
@@ -97,6 +99,11 @@ public sealed class IndexModel(RecordsContext records, ShopDay shop) : StationPa
         };
         return Page();
     }
+
+    /// <summary>At the freezer a box is looked for to be moved or unpacked, elsewhere to be handed over.</summary>
+    private string PlaceOfBox(int jobId, int boxId) => SignedIn.Station != "Freezer" && SignedIn.MayOpen("Pickup")
+        ? string.Create(CultureInfo.InvariantCulture, $"/Pickup/Job/{jobId}")
+        : string.Create(CultureInfo.InvariantCulture, $"/Freezer/Job/{jobId}#box-{boxId}");
 
     private LocalRedirectResult RedirectToJob(int id, string? part = null) =>
         LocalRedirect(string.Create(CultureInfo.InvariantCulture, $"/Find/Job/{id}{(part is null ? "" : "#" + part)}"));

@@ -10,7 +10,7 @@ using ProcessorDesk.Web.Hosting;
 namespace ProcessorDesk.Web.Pages.Find;
 
 /// <summary>One job, all of it, for every hand: what stops it, where it is, whose it is, what was weighed, agreed and paid.</summary>
-public sealed class JobModel(RecordsContext records, ShopDay shop) : StationPage
+public sealed class JobModel(RecordsContext records, ShopDay shop, OwnerLinks links) : StationPage
 {
     public JobHub Hub { get; private set; } = null!;
 
@@ -46,6 +46,17 @@ public sealed class JobModel(RecordsContext records, ShopDay shop) : StationPage
         }
     }
 
+    /// <summary>Where the weight went so far, drawn; empty before there is a way to draw.</summary>
+    public string WayPicture
+    {
+        get
+        {
+            IReadOnlyList<WayProduct> products = Hub.Money.Agreed is { } split ? [.. split.Given.Select(given => given.OnTheWay)] : [];
+            var way = YieldAccounts.Of(Hub.Weights, products, Job.CuttingDoneAt is not null, Job.BoxedAt is not null, shop.Settings.BenchDivision).Way;
+            return way.Count > 1 ? Paper.WayPicture.Svg(way, "Where the weight went") : "";
+        }
+    }
+
     public string? ToAnimal(int id) => Url.IfOpen(SignedIn.Role, "/Counter/Animal", "id", id);
 
     public string? ToHanging(int id) => Url.IfOpen(SignedIn.Role, "/Cooler/Hang", "id", id);
@@ -53,6 +64,14 @@ public sealed class JobModel(RecordsContext records, ShopDay shop) : StationPage
     public string? ToOwner => Url.IfOpen(SignedIn.Role, "/Counter/Owner", "id", Job.OwnerId);
 
     public string? ToInvoice(int id) => Url.IfOpen(SignedIn.Role, "/Pickup/Invoice", "id", id);
+
+    /// <summary>What the owner sees, here in the shop; it opens whether or not a public address is set.</summary>
+    public string OwnersPage => $"{OwnerLinks.Folder}/{links.Of(Job.Number, Job.LinkGeneration)}";
+
+    /// <summary>The page with the link to give out; null where none may be, or not by this hand.</summary>
+    public string? ToLink => IsOpenToOwners ? Url.IfOpen(SignedIn.Role, "/Counter/OwnersPage", "job", Job.Id) : null;
+
+    public bool IsOpenToOwners => shop.Settings.OpenAddress is not null;
 
     /// <summary>The way of the job so far, the newest first.</summary>
     public IEnumerable<(string What, DateTime At)> Way => ((string What, DateTime? At)[])

@@ -3,7 +3,7 @@ using ProcessorDesk.Records;
 
 namespace ProcessorDesk.Web.Pages.Find;
 
-/// <summary>Looks jobs and owners up. A search is three queries, a ticket two.</summary>
+/// <summary>Looks jobs and owners up. A search is four queries, a ticket two.</summary>
 internal static class Searching
 {
     public const int Most = 40;
@@ -42,13 +42,16 @@ internal static class Searching
         return Rows(records, jobs.Where(job => job.Number == number || filling.Contains(job.Id) || tagged.Contains(job.Id)));
     }
 
-    /// <summary>Jobs by the name or phone of the owner or of somebody around them.</summary>
+    /// <summary>Jobs by the name or phone of the owner or of somebody around them; two queries.</summary>
     public static IReadOnlyList<FoundJob> ByPeople(this RecordsContext records, Asked asked)
     {
         var owners = records.Owners.Found(asked.Text).Select(owner => owner.Id);
-        var around = records.JobPeople.Found(asked.Text);
-        var aroundJobs = around.Select(person => person.JobId);
-        return Rows(records, records.Jobs.AsNoTracking().Where(job => owners.Contains(job.OwnerId) || aroundJobs.Contains(job.Id)), around);
+        var around = records.JobPeople.Found(asked.Text).OrderByDescending(person => person.Id).Take(Most)
+            .Select(person => new { person.JobId, person.Name })
+            .ToLookup(person => person.JobId, person => person.Name);
+        var ids = around.Select(job => job.Key).ToList();
+        var jobs = Rows(records, records.Jobs.AsNoTracking().Where(job => owners.Contains(job.OwnerId) || ids.Contains(job.Id)));
+        return [.. jobs.Select(job => job with { People = [.. around[job.Id]] })];
     }
 
     public static IReadOnlyList<Owner> OwnersWithoutJobs(this RecordsContext records, Asked asked) =>
@@ -59,10 +62,7 @@ internal static class Searching
         Rows(records, records.Jobs.AsNoTracking().Where(job => job.OwnerId == ownerId && job.Id != besides));
 
     /// <summary>What stands beside a job comes by the job's own index; a name from another table is looked up row by row, since a join beside the job would be made for all jobs.</summary>
-    private static List<FoundJob> Rows(RecordsContext records, IQueryable<Job> jobs) => Rows(records, jobs, records.JobPeople.Where(person => false));
-
-    /// <param name="around">People around the jobs by whom they were found.</param>
-    private static List<FoundJob> Rows(RecordsContext records, IQueryable<Job> jobs, IQueryable<JobPerson> around) =>
+    private static List<FoundJob> Rows(RecordsContext records, IQueryable<Job> jobs) =>
     [
         .. jobs
             .OrderBy(job => job.HandedOverAt != null).ThenByDescending(job => job.TakenAt).ThenByDescending(job => job.Number)
@@ -75,8 +75,7 @@ internal static class Searching
                     records.Animals.Where(animal => animal.Id == share.AnimalId).Select(animal => animal.Species).First(),
                     records.Animals.Where(animal => animal.Id == share.AnimalId).Select(animal => animal.Tag).First())).ToList(),
                 records.Fillings.Where(filling => filling.JobId == job.Id && filling.EmptiedAt == null)
-                    .Select(filling => records.Lugs.Where(lug => lug.Id == filling.LugId).Select(lug => lug.Number).First()).ToList(),
-                around.Where(person => person.JobId == job.Id).Select(person => person.Name).ToList()))
+                    .Select(filling => records.Lugs.Where(lug => lug.Id == filling.LugId).Select(lug => lug.Number).First()).ToList()))
             .AsSingleQuery()
     ];
 }
