@@ -18,7 +18,7 @@ internal sealed partial class DemoJob
         if (bone > 0m)
             Loose(daysAgo, hour, 50, WeighInKind.Bone, bone);
         if (discard > 0m)
-            Loose(daysAgo, hour, 52, WeighInKind.Discard, discard, "bloodshot");
+            Loose(daysAgo, hour, 52, WeighInKind.Discard, discard, "sinew, fat and bloodshot");
         return FinishCutting(daysAgo, hour, 55);
     }
 

@@ -18,14 +18,14 @@ internal static class AtTheGrind
     private static void Waiting(Season season)
     {
         new DemoJob(season, DemoCast.Coralie)
-            .TakeIn(10, 10, 10, [DemoAnimal.Deer("NF-20590", 109.5m, Sex.Female)], "all-grind", s_summerAndPlain, 7, pooling: Pooling.Pooled)
-            .Hang(10, 10, 45, "D6", 82.0m).Cut(5, 8, [18.43m, 16.27m], bone: 23.60m).Agree(4, 9, 30);
+            .TakeIn(10, 10, 10, [DemoAnimal.Deer("NF-20590", 85m, Sex.Female)], "all-grind", s_summerAndPlain, 7, pooling: Pooling.Pooled)
+            .Hang(10, 10, 45, "D6", 64.5m).Cut(5, 8, [18.43m, 16.27m], bone: 20.91m, discard: 7.34m).Agree(4, 9, 30);
         new DemoJob(season, DemoCast.Rufus)
-            .TakeIn(10, 13, 0, [DemoAnimal.Deer("SR-11918", 118.0m)], "all-grind", s_summerAndPlain, 7, pooling: Pooling.Pooled)
-            .Hang(10, 13, 35, "D7", 88.5m).Cut(5, 10, [20.05m, 17.11m], bone: 25.50m).Agree(4, 9, 40);
+            .TakeIn(10, 13, 0, [DemoAnimal.Deer("SR-11918", 86.5m)], "all-grind", s_summerAndPlain, 7, pooling: Pooling.Pooled)
+            .Hang(10, 13, 35, "D7", 64m).Cut(5, 10, [20.05m, 17.11m]).Agree(4, 9, 40);
         new DemoJob(season, DemoCast.Luther)
-            .TakeIn(12, 15, 30, [DemoAnimal.Deer("NF-20575", 121.0m)], "all-grind", [DemoAsk.Rest(DemoProducts.Breakfast)], 2)
-            .Hang(12, 16, 0, "D8", 90.5m).Cut(6, 13, [21.90m, 18.66m], bone: 26.20m).Agree(5, 10, 0)
+            .TakeIn(12, 15, 30, [DemoAnimal.Deer("NF-20575", 94.5m)], "all-grind", [DemoAsk.Rest(DemoProducts.Breakfast)], 2)
+            .Hang(12, 16, 0, "D8", 71m).Cut(6, 13, [21.90m, 18.66m], bone: 21.26m, discard: 7.48m).Agree(5, 10, 0)
             .Hold(3, 11, 30, HoldReason.Dispute, "Says it should be more; the rail weight is to be shown to him");
     }
 
@@ -33,11 +33,11 @@ internal static class AtTheGrind
     private static void ToSplit(Season season)
     {
         new DemoJob(season, DemoCast.Priya)
-            .TakeIn(12, 13, 20, [DemoAnimal.Deer("NF-20571", 98.0m, Sex.Female)], "steaks", [DemoAsk.Rest(DemoProducts.BeefFat)], 5, noPork: true, notes: "Call before any change")
-            .Hang(12, 13, 50, "C1", 73.5m).Cut(4, 8, [23.34m], cuts: [("Backstrap", 4.53m), ("Steaks and roasts", 10.57m)], bone: 20.15m);
+            .TakeIn(12, 13, 20, [DemoAnimal.Deer("NF-20571", 92m, Sex.Female)], "steaks", [DemoAsk.Rest(DemoProducts.BeefFat)], 5, noPork: true, notes: "Call before any change")
+            .Hang(12, 13, 50, "C1", 70m).Cut(4, 8, [23.34m], cuts: [("Backstrap", 4.53m), ("Steaks and roasts", 10.57m)]);
         new DemoJob(season, DemoCast.Tobias)
-            .TakeIn(11, 15, 10, [DemoAnimal.Deer("NF-20580", 74.0m, Sex.Female)], "all-grind", [DemoAsk.OwnLean(DemoProducts.Ring, 30m), DemoAsk.Finished(DemoProducts.Hot, 15m)], 3)
-            .Hang(11, 15, 40, "C2", 55.5m).Cut(3, 8, [28.08m], bone: 15.30m, discard: 5.85m);
+            .TakeIn(11, 15, 10, [DemoAnimal.Deer("NF-20580", 64m, Sex.Female)], "all-grind", [DemoAsk.OwnLean(DemoProducts.Ring, 30m), DemoAsk.Finished(DemoProducts.Hot, 15m)], 3)
+            .Hang(11, 15, 40, "C2", 47.5m).Cut(3, 8, [28.08m], bone: 13.53m, discard: 4.75m);
     }
 
     /// <summary>Today: one weight was struck out, and half its lugs are still to come.</summary>

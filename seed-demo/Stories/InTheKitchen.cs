@@ -22,8 +22,8 @@ internal static class InTheKitchen
     private static void Planned(Season season)
     {
         var leta = new DemoJob(season, DemoCast.Leta)
-            .TakeIn(13, 9, 40, [DemoAnimal.Deer("NF-20567", 107.0m)], "all-grind", [DemoAsk.Finished(DemoProducts.Hot, 18m), DemoAsk.Rest(DemoProducts.Plain)], 3)
-            .Hang(13, 10, 15, "C6", 80.5m).Cut(8, 10, [20.64m, 17.90m], bone: 23.30m).Agree(7, 9, 30);
+            .TakeIn(13, 9, 40, [DemoAnimal.Deer("NF-20567", 93m)], "all-grind", [DemoAsk.Finished(DemoProducts.Hot, 18m), DemoAsk.Rest(DemoProducts.Plain)], 3)
+            .Hang(13, 10, 15, "C6", 69m).Cut(8, 10, [20.64m, 17.90m]).Agree(7, 9, 30);
         new DemoBatch(season, DemoProducts.Hot, leta).Plan(season.At(0, 7, 40));
         new DemoBatch(season, DemoProducts.Plain, leta).Plan(season.At(0, 7, 42));
     }
@@ -32,13 +32,13 @@ internal static class InTheKitchen
     private static void Mixing(Season season)
     {
         var mabel = new DemoJob(season, DemoCast.Mabel)
-            .TakeIn(12, 10, 35, [DemoAnimal.Deer("SR-11904", 122.0m)], "all-grind", s_summer, 2)
-            .Hang(12, 11, 10, "C7", 91.5m).Cut(7, 10, [22.05m, 16.48m], bone: 27.15m).Agree(6, 8, 30);
+            .TakeIn(12, 10, 35, [DemoAnimal.Deer("SR-11904", 85.5m)], "all-grind", s_summer, 2)
+            .Hang(12, 11, 10, "C7", 64m).Cut(7, 10, [22.05m, 16.48m], bone: 17.71m, discard: 6.22m).Agree(6, 8, 30);
         new DemoBatch(season, DemoProducts.Summer, mabel)
             .Plan(season.At(1, 15, 10)).Draw(season.JustNow(40), 1).Mix(season.JustNow(30), 1).Draw(season.JustNow(8), 2);
         var silas = new DemoJob(season, DemoCast.Silas)
-            .TakeIn(15, 14, 20, [DemoAnimal.Deer("NF-20555", 130.5m)], "mixed", s_summer, 1)
-            .Hang(15, 14, 55, "C8", 97.0m).Cut(9, 10, [20.18m], cuts: [("Backstrap", 6.48m), ("Steaks and roasts", 15.12m)], bone: 27.90m).Agree(8, 10, 0)
+            .TakeIn(15, 14, 20, [DemoAnimal.Deer("NF-20555", 98m)], "mixed", s_summer, 1)
+            .Hang(15, 14, 55, "C8", 74.5m).Cut(9, 10, [20.18m], cuts: [("Backstrap", 6.48m), ("Steaks and roasts", 15.12m)]).Agree(8, 10, 0)
             .Box(7, 9, 0, "Freezer 2, shelf 2", DemoJob.CutsName).Invoice(6, 9, 0).PayAndHandOver(5, 15, 30);
         new DemoBatch(season, DemoProducts.Summer, silas).Plan(season.At(1, 15, 0)).Fill(season.JustNow(55));
     }
@@ -46,8 +46,8 @@ internal static class InTheKitchen
     private static void Rested(Season season)
     {
         var tamsin = new DemoJob(season, DemoCast.Tamsin)
-            .TakeIn(13, 15, 25, [DemoAnimal.Deer("SR-11899", 98.5m, Sex.Female)], "all-grind", [DemoAsk.Rest(DemoProducts.Ring)], 5)
-            .Hang(13, 15, 55, "C9", 73.5m).Cut(7, 13, [17.05m, 15.12m], bone: 20.80m).Agree(6, 9, 0);
+            .TakeIn(13, 15, 25, [DemoAnimal.Deer("SR-11899", 80.5m, Sex.Female)], "all-grind", [DemoAsk.Rest(DemoProducts.Ring)], 5)
+            .Hang(13, 15, 55, "C9", 59.5m).Cut(7, 13, [17.05m, 15.12m], bone: 19.17m, discard: 6.73m).Agree(6, 9, 0);
         new DemoBatch(season, DemoProducts.Ring, tamsin).Plan(season.At(1, 9, 0)).Fill(season.At(1, 9, 10));
     }
 
@@ -55,14 +55,14 @@ internal static class InTheKitchen
     private static void Pooled(Season season)
     {
         var wendell = new DemoJob(season, DemoCast.Wendell)
-            .TakeIn(15, 8, 45, [DemoAnimal.Deer("SR-11870", 119.0m)], "all-grind", s_ringAndPlain, 4, pooling: Pooling.Pooled)
-            .Hang(15, 9, 20, "B4", 89.0m).Cut(11, 8, [19.61m, 13.48m], bone: 24.60m).Agree(10, 8, 15);
+            .TakeIn(15, 8, 45, [DemoAnimal.Deer("SR-11870", 76m)], "all-grind", s_ringAndPlain, 4, pooling: Pooling.Pooled)
+            .Hang(15, 9, 20, "B4", 57m).Cut(11, 8, [19.61m, 13.48m]).Agree(10, 8, 15);
         var nils = new DemoJob(season, DemoCast.Nils)
-            .TakeIn(14, 9, 15, [DemoAnimal.Deer("SR-11885", 111.0m)], "all-grind", s_ringAndPlain, 4, pooling: Pooling.Pooled)
-            .Hang(14, 9, 50, "B6", 83.0m).Cut(11, 10, [21.22m, 12.30m], bone: 23.75m).Agree(10, 8, 25);
+            .TakeIn(14, 9, 15, [DemoAnimal.Deer("SR-11885", 77.5m)], "all-grind", s_ringAndPlain, 4, pooling: Pooling.Pooled)
+            .Hang(14, 9, 50, "B6", 59m).Cut(11, 10, [21.22m, 12.30m], bone: 17.81m, discard: 6.25m).Agree(10, 8, 25);
         var odette = new DemoJob(season, DemoCast.Odette)
-            .TakeIn(14, 11, 30, [DemoAnimal.Deer("NF-20559", 97.5m, Sex.Female)], "all-grind", s_ringAndPlain, 5, pooling: Pooling.Pooled)
-            .Hang(14, 12, 5, "B7", 72.5m).Cut(11, 13, [15.94m, 12.61m], bone: 20.40m).Agree(10, 8, 35);
+            .TakeIn(14, 11, 30, [DemoAnimal.Deer("NF-20559", 70.5m, Sex.Female)], "all-grind", s_ringAndPlain, 5, pooling: Pooling.Pooled)
+            .Hang(14, 12, 5, "B7", 52m).Cut(11, 13, [15.94m, 12.61m]).Agree(10, 8, 35);
         new DemoBatch(season, DemoProducts.Ring, wendell, nils, odette)
             .Plan(season.At(1, 11, 0)).Fill(season.At(1, 11, 20))
             .Step(season.At(0, 7, 10), BatchStepKind.Stuffed).Step(season.At(0, 7, 20), BatchStepKind.HeatStarted)
@@ -75,8 +75,8 @@ internal static class InTheKitchen
     private static void ToRelease(Season season)
     {
         var joaquin = new DemoJob(season, DemoCast.Joaquin)
-            .TakeIn(13, 11, 45, [DemoAnimal.Deer("NF-20568", 117.0m)], "mixed", [DemoAsk.Rest(DemoProducts.Ring)], 3)
-            .Hang(13, 12, 20, "C10", 88.0m).Cut(6, 8, [18.27m], cuts: [("Backstrap", 5.38m), ("Steaks and roasts", 12.57m)], bone: 25.10m).Agree(6, 10, 0);
+            .TakeIn(13, 11, 45, [DemoAnimal.Deer("NF-20568", 82m)], "mixed", [DemoAsk.Rest(DemoProducts.Ring)], 3)
+            .Hang(13, 12, 20, "C10", 61.5m).Cut(6, 8, [18.27m], cuts: [("Backstrap", 5.38m), ("Steaks and roasts", 12.57m)], bone: 17.61m, discard: 6.19m).Agree(6, 10, 0);
         new DemoBatch(season, DemoProducts.Ring, joaquin).Smoke(3).Finish(season.At(0, 7, 45));
     }
 
@@ -84,8 +84,8 @@ internal static class InTheKitchen
     private static void HeldByItsRecord(Season season)
     {
         var rufus = new DemoJob(season, DemoCast.Rufus)
-            .TakeIn(20, 9, 0, [DemoAnimal.Deer("SR-11822", 124.0m)], "all-grind", [DemoAsk.Finished(DemoProducts.Summer, 25m), DemoAsk.Rest(DemoProducts.Plain)], 0)
-            .Hang(20, 9, 35, "B8", 92.0m).Cut(14, 8, [23.71m, 16.28m], bone: 27.55m).Agree(13, 11, 0).Made(12, DemoProducts.Plain);
+            .TakeIn(20, 9, 0, [DemoAnimal.Deer("SR-11822", 94m)], "all-grind", [DemoAsk.Finished(DemoProducts.Summer, 25m), DemoAsk.Rest(DemoProducts.Plain)], 0)
+            .Hang(20, 9, 35, "B8", 71.5m).Cut(14, 8, [23.71m, 16.28m]).Agree(13, 11, 0).Made(12, DemoProducts.Plain);
         new DemoBatch(season, DemoProducts.Summer, rufus).Smoke(6, withGap: true).Finish(season.At(4, 8, 0))
             .Hold(season.At(4, 8, 40), HoldReason.RecordIncomplete, "No readings from 131 to 154 °F");
     }
@@ -94,11 +94,11 @@ internal static class InTheKitchen
     private static void WrongLugIn(Season season)
     {
         var greta = new DemoJob(season, DemoCast.Greta)
-            .TakeIn(11, 9, 10, [DemoAnimal.Deer("SR-11915", 113.5m)], "all-grind", s_ringAndPlain, 6)
-            .Hang(11, 9, 45, "D5", 85.0m).Cut(6, 10, [21.14m, 15.52m], bone: 24.05m).Agree(5, 9, 0);
+            .TakeIn(11, 9, 10, [DemoAnimal.Deer("SR-11915", 82.5m)], "all-grind", s_ringAndPlain, 6)
+            .Hang(11, 9, 45, "D5", 61m).Cut(6, 10, [21.14m, 15.52m], bone: 16.93m, discard: 5.95m).Agree(5, 9, 0);
         var hanne = new DemoJob(season, DemoCast.Hanne)
-            .TakeIn(16, 15, 50, [DemoAnimal.Deer("SR-11860", 105.0m)], "all-grind", [DemoAsk.Rest(DemoProducts.Hot)], 1)
-            .Hang(16, 16, 20, "C2", 78.0m).Cut(8, 13, [20.36m, 13.08m], bone: 22.15m).Agree(7, 10, 0);
+            .TakeIn(16, 15, 50, [DemoAnimal.Deer("SR-11860", 79.5m)], "all-grind", [DemoAsk.Rest(DemoProducts.Hot)], 1)
+            .Hang(16, 16, 20, "C2", 59.5m).Cut(8, 13, [20.36m, 13.08m]).Agree(7, 10, 0);
         new DemoBatch(season, DemoProducts.Hot, hanne).Plan(season.At(1, 13, 0)).Draw(season.At(1, 13, 20), 1)
             .WrongLug(season.At(1, 13, 30), greta, 6.20m, "two lugs stood side by side on the cart");
     }

@@ -27,7 +27,7 @@ public sealed class TodayTests(BusyShop shop) : IClassFixture<BusyShop>
         Assert.Equal("1 warm or hung too long", Section(page, "cooler"));
         Assert.Equal("2 to cut, these first", Section(page, "cut"));
         Assert.Equal("1 with trim to split", Section(page, "split"));
-        Assert.Equal("1 ready to settle and hand over", Section(page, "ready"));
+        Assert.Equal("1 made, to be put in boxes", Section(page, "box"));
         Assert.Equal("1 with details to fill in", Section(page, "details"));
     }
 

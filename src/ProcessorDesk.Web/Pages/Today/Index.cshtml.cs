@@ -26,12 +26,17 @@ public sealed class IndexModel(RecordsContext records, ShopDay shop) : StationPa
 
     public void OnGet()
     {
-        var facts = TodayFacts.Read(records);
+        var facts = TodayFacts.Read(records, shop.ToUtc(shop.Today.ToDateTime(TimeOnly.MinValue)));
         var work = new TodayWork(facts, shop, Address);
-        TodaySection[] all = [work.Holds, work.Cooler, work.ToCut, work.ToSplit, work.Ready, work.Promised, work.Details];
+        var wrong = new TodayTroubles(facts, work, shop, Address);
+        var kitchen = new TodayKitchen(facts, shop, Address);
+        TodaySection[] all =
+        [
+            wrong.Holds, work.Cooler, kitchen.Batches, kitchen.Resting, work.ToCut, work.ToSplit, kitchen.Waiting, work.ToBox, work.Ready, work.Unclaimed, work.Promised, work.Details, wrong.Struck,
+        ];
         Busy = [.. all.Where(section => section.Lines.Count > 0)];
         Idle = [.. all.Where(section => section.Lines.Count == 0).Select(section => section.NoneOf)];
-        IsEmpty = facts.Jobs.Count == 0;
+        IsEmpty = facts.Jobs.Count == 0 && facts.Batches.Count == 0;
     }
 
     /// <summary>The lines shown; the rest is behind the section's link.</summary>
@@ -41,7 +46,7 @@ public sealed class IndexModel(RecordsContext records, ShopDay shop) : StationPa
 
     public bool IsOpen(string folder) => SignedIn.MayOpen(folder);
 
-    /// <summary>The station's page where the hand may open it, otherwise the job's own.</summary>
-    private string Address(string page, string key, int jobId) =>
-        Url.IfOpen(SignedIn.Role, page, key, jobId) ?? FormattableString.Invariant($"/Find/Job/{jobId}");
+    /// <summary>The station's page where the hand may open it, otherwise the job's own; a batch is everybody's to look for.</summary>
+    private string Address(string page, string key, int id, int jobId) =>
+        Url.IfOpen(SignedIn.Role, page, key, id) ?? (jobId == 0 ? "/Today" : FormattableString.Invariant($"/Find/Job/{jobId}"));
 }

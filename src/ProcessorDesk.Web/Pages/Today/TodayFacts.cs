@@ -4,46 +4,61 @@ using ProcessorDesk.Trade;
 
 namespace ProcessorDesk.Web.Pages.Today;
 
-/// <summary>What is in the shop: open jobs, their animals, standing holds. Three queries.</summary>
-public sealed record TodayFacts(IReadOnlyList<TodayFacts.OpenJob> Jobs, IReadOnlyList<TodayFacts.Owned> Shares, IReadOnlyList<TodayFacts.Held> Holds)
+/// <summary>What is in the shop: open jobs with their animals, what is wrong, what lies open in the kitchen. Five queries.</summary>
+public sealed record TodayFacts(
+    IReadOnlyList<TodayJob> Jobs, IReadOnlyList<TodayFacts.Trouble> Troubles, IReadOnlyList<OpenBatch> Batches, IReadOnlyList<WaitingAllotment> Waiting)
 {
-    public static TodayFacts Read(RecordsContext records) => new(
-        records.Jobs.AsNoTracking()
-            .Where(job => job.HandedOverAt == null)
-            .OrderBy(job => job.PromisedFor == null).ThenBy(job => job.PromisedFor).ThenBy(job => job.Number)
-            .Select(job => new OpenJob(
-                job.Id, job.Number, job.Owner.Name, job.Owner.Phone, job.TakenAt, job.PromisedFor,
-                Job.StageOf(job.DetailsComplete, job.CuttingStartedAt, job.CuttingDoneAt, job.SplitAgreedAt, job.MadeAt, job.BoxedAt, job.HandedOverAt),
-                job.DetailsComplete,
-                records.Invoices.Any(invoice => invoice.JobId == job.Id && invoice.CreditsInvoiceId == null
-                    && !records.Invoices.Any(credit => credit.CreditsInvoiceId == invoice.Id)),
-                records.Invoices.Where(invoice => invoice.JobId == job.Id).Sum(invoice => invoice.Total.Cents)
-                    - records.Payments.Where(payment => payment.JobId == job.Id).Sum(payment => payment.Amount.Cents)))
-            .ToList(),
-        records.Shares.AsNoTracking()
-            .Where(share => share.Animal.Shares.Any(one => one.Job.HandedOverAt == null))
-            .OrderBy(share => share.AnimalId)
-            .Select(share => new Owned(
-                share.JobId, share.AnimalId, Ratio.Of(share.Numerator, share.Denominator), share.Animal.Species, share.Animal.Tag, share.Animal.ArrivalState,
-                share.Animal.SurfaceTemperature,
-                records.WeighIns.Any(weighed => weighed.AnimalId == share.AnimalId && weighed.Kind == WeighInKind.ChilledHanging && weighed.Strike == null),
-                share.Animal.ArrivedAt, share.Animal.HungAt))
-            .ToList(),
-        records.Holds.AsNoTracking().Standing()
-            .OrderBy(hold => hold.PlacedAt)
-            .Select(hold => new Held(
-                hold.AnimalId, hold.JobId, hold.Reason, hold.Note, hold.PlacedAt,
-                hold.Animal == null ? null : hold.Animal.Tag,
-                hold.Animal == null ? (Species?)null : hold.Animal.Species,
-                records.HoldRules.Any(rule => rule.Reason == hold.Reason && rule.Act == HeldAct.Cut && rule.Stops)))
-            .ToList());
+    /// <param name="midnight">When the shop's day began, UTC.</param>
+    public static TodayFacts Read(RecordsContext records, DateTime midnight) =>
+        new(TodayJob.Read(records), Wrong(records, midnight), records.OpenBatches(), records.WaitingAllotments());
 
-    public sealed record OpenJob(
-        int Id, int Number, string Owner, string Phone, DateTime TakenAt, DateOnly? Promised, JobStage Stage, bool DetailsComplete, bool IsInvoiced, long BalanceCents);
+    /// <summary>Standing holds, and weights that were struck out today.</summary>
+    private static List<Trouble> Wrong(RecordsContext records, DateTime midnight)
+    {
+        var holds = records.Holds.AsNoTracking().Standing().Select(hold => new
+        {
+            hold.AnimalId,
+            hold.JobId,
+            hold.BatchId,
+            Reason = (HoldReason?)hold.Reason,
+            Words = hold.Note,
+            At = hold.PlacedAt,
+            Tag = hold.Animal == null ? null : hold.Animal.Tag,
+            Species = hold.Animal == null ? (Species?)null : hold.Animal.Species,
+            Number = hold.Batch == null ? (int?)null : hold.Batch.Number,
+            StopsKnife = records.HoldRules.Any(rule => rule.Reason == hold.Reason && rule.Act == HeldAct.Cut && rule.Stops),
+            Kind = (WeighInKind?)null,
+            Milligrams = 0L,
+        });
+        var strikes =
+            from strike in records.Strikes.AsNoTracking()
+            join weighIn in records.WeighIns on strike.WeighInId equals weighIn.Id
+            where strike.At >= midnight
+            select new
+            {
+                weighIn.AnimalId,
+                weighIn.JobId,
+                weighIn.BatchId,
+                Reason = (HoldReason?)null,
+                Words = (string?)strike.Because,
+                strike.At,
+                Tag = weighIn.Animal == null ? null : weighIn.Animal.Tag,
+                Species = weighIn.Animal == null ? (Species?)null : weighIn.Animal.Species,
+                Number = weighIn.Batch == null ? (int?)null : weighIn.Batch.Number,
+                StopsKnife = false,
+                Kind = (WeighInKind?)weighIn.Kind,
+                Milligrams = weighIn.Net.Milligrams,
+            };
+        return
+        [
+            .. holds.Concat(strikes).AsEnumerable().OrderBy(one => one.At).Select(one => new Trouble(
+                one.AnimalId, one.JobId, one.BatchId, one.Reason, one.Words, one.At, one.Tag, one.Species, one.Number, one.StopsKnife, one.Kind, Weight.FromMilligrams(one.Milligrams)))
+        ];
+    }
 
-    public sealed record Owned(
-        int JobId, int AnimalId, Ratio Fraction, Species Species, string? Tag, ArrivalState State, Temperature? Surface, bool WeighedCold, DateTime ArrivedAt, DateTime? HungAt);
-
-    public sealed record Held(
-        int? AnimalId, int? JobId, HoldReason Reason, string? Note, DateTime At, string? Tag, Species? Species, bool StopsKnife);
+    /// <param name="Reason">Of a hold; null for a struck weight.</param>
+    /// <param name="Kind">Of a struck weight; null for a hold.</param>
+    public sealed record Trouble(
+        int? AnimalId, int? JobId, int? BatchId, HoldReason? Reason, string? Words, DateTime At, string? Tag, Species? Species, int? BatchNumber, bool StopsKnife,
+        WeighInKind? Kind, Weight Net);
 }
