@@ -49,13 +49,20 @@ internal static class EveryPage
 
     private static List<int> Ids(ShopUnderTest shop, string page) => page switch
     {
-        "/Find/Job" or "/Pickup/Job" or "/Counter/Order" => EachStage(shop),
+        "/Pickup/Job" => [.. Boxing(shop).Concat(EachStage(shop)).Distinct()],
+        "/Find/Job" or "/Counter/Order" => EachStage(shop),
         "/Grind/Split" => [.. Jobs(shop, job => job.CuttingDoneAt != null && job.HandedOverAt == null).Take(3)],
         "/Cutting/Sheet" => [.. EachStage(shop).Take(4)],
         "/Cutting/WeighIn" => [.. Jobs(shop, job => job.CuttingStartedAt != null && job.CuttingDoneAt == null).Take(1)],
-        "/Cutting/Paper" or "/Counter/TakenIn" or "/Counter/Tickets" or "/Counter/Claim" or "/Pickup/Summary" => [.. EachStage(shop).Take(1)],
+        "/Freezer/Job" => Boxing(shop),
+        "/Freezer/Label" => shop.Read(records => records.Boxes.Where(one => one.UnpackedAt == null).OrderBy(one => one.Id).Select(one => one.Id).Take(1).ToList()),
+        "/Pickup/HandOver" or "/Pickup/Summary" => HandOvers(shop),
+        "/Cutting/Paper" or "/Counter/TakenIn" or "/Counter/Tickets" or "/Counter/Claim" or "/Counter/OwnersPage" => [.. EachStage(shop).Take(1)],
         "/Cutting/Strike" => shop.Read(records => records.WeighIns.Where(one => one.Strike == null && one.JobId != null).Select(one => one.Id).Take(1).ToList()),
         "/Cutting/Lug" => shop.Read(records => records.Fillings.Select(one => one.Id).Take(1).ToList()),
+        "/Kitchen/Batch" or "/Kitchen/Weigh" or "/Kitchen/Readings" => EachBatch(shop),
+        "/Kitchen/Sheet" or "/Kitchen/Ticket" => [.. EachBatch(shop).Take(1)],
+        "/Kitchen/Load" => EachLoad(shop),
         "/Cooler/Hang" => shop.Read(records => records.Animals.Where(one => one.Shares.Any(share => share.Job.CuttingStartedAt == null)).Select(one => one.Id).Take(2).ToList()),
         "/Counter/Animal" => shop.Read(records => records.Animals.Where(one => one.Holds.Any(hold => hold.ReleasedAt == null)).Select(one => one.Id).Take(1)
             .Concat(records.Animals.Where(one => !one.Holds.Any()).Select(one => one.Id).Take(1)).ToList()),
@@ -88,6 +95,52 @@ internal static class EveryPage
             Out = job.HandedOverAt != null,
         })
         .Select(jobs => jobs.Min(job => job.Id)).ToList());
+
+    /// <summary>A batch of every state there is: planned, mixed, heated, weighed, released, over, held and not, pooled and own.</summary>
+    private static List<int> EachBatch(ShopUnderTest shop) => shop.Read(records => records.Batches
+        .GroupBy(batch => new
+        {
+            IsMixed = batch.MixedAt != null,
+            IsReleased = batch.ReleasedAt != null,
+            IsOver = batch.EndedAt != null,
+            IsHeld = records.Holds.Any(hold => hold.BatchId == batch.Id && hold.ReleasedAt == null),
+            IsHot = records.BatchSteps.Any(step => step.BatchId == batch.Id && step.Kind == BatchStepKind.HeatStarted && step.UndoneAt == null),
+            IsWeighed = records.WeighIns.Any(weighIn => weighIn.BatchId == batch.Id),
+        })
+        .OrderBy(batches => batches.Key.IsReleased).ThenByDescending(batches => batches.Key.IsHeld)
+        .Select(batches => batches.Max(batch => batch.Id)).ToList());
+
+    /// <summary>A load to be drawn, one with meat in it, one that is mixed.</summary>
+    private static List<int> EachLoad(ShopUnderTest shop) => shop.Read(records => records.Loads
+        .Where(load => load.Batch.ReleasedAt == null)
+        .GroupBy(load => new { IsMixed = load.MixedAt != null, IsCured = load.Batch.Product.Cured, HasMeat = load.Draws.Any(draw => draw.StruckAt == null) })
+        .OrderByDescending(loads => loads.Key.IsCured)
+        .Select(loads => loads.Max(load => load.Id)).ToList());
+
+    /// <summary>A job all in boxes, one made and to be boxed, one with boxes and something in the kitchen, one with nothing made, one that left.</summary>
+    private static List<int> Boxing(ShopUnderTest shop) => shop.Read(records =>
+    {
+        var here = records.Jobs.Where(job => job.HandedOverAt == null && job.SplitAgreedAt != null).OrderBy(job => job.Id);
+        IEnumerable<IQueryable<Job>> states =
+        [
+            here.Where(job => job.BoxedAt != null),
+            here.Where(job => job.BoxedAt == null && job.MadeAt != null),
+            here.Where(job => job.MadeAt == null && records.Boxes.Any(box => box.JobId == job.Id)),
+            here.Where(job => job.MadeAt == null),
+            records.Jobs.Where(job => job.HandedOverAt != null).OrderBy(job => job.Id),
+        ];
+        return states.SelectMany(jobs => jobs.Select(job => job.Id).Take(1).ToList()).Distinct().ToList();
+    });
+
+    /// <summary>One that was all, the last of several, one after which something was still to come.</summary>
+    private static List<int> HandOvers(ShopUnderTest shop) => shop.Read(records =>
+    {
+        var all = records.HandOvers.OrderBy(one => one.Id);
+        return all.Where(one => records.HandOvers.Any(other => other.JobId == one.JobId && other.Id < one.Id)).Select(one => one.Id).Take(1)
+            .Concat(all.Where(one => records.Boxes.Any(box => box.JobId == one.JobId && box.HandOverId != one.Id)).Select(one => one.Id).Take(1))
+            .Concat(all.Select(one => one.Id).Take(1))
+            .Distinct().ToList();
+    });
 
     private static List<int> Jobs(ShopUnderTest shop, System.Linq.Expressions.Expression<Func<Job, bool>> which) =>
         shop.Read(records => records.Jobs.Where(which).OrderBy(job => job.Id).Select(job => job.Id).ToList());

@@ -12,4 +12,11 @@ internal static class Pictures
         if (_folder is not null)
             await page.ScreenshotAsync(new PageScreenshotOptions { Path = Path.Combine(_folder, name + ".png"), FullPage = true });
     }
+
+    /// <summary>A paper beside the pictures.</summary>
+    public static async Task Keep(byte[] paper, string name)
+    {
+        if (_folder is not null)
+            await File.WriteAllBytesAsync(Path.Combine(_folder, name + ".pdf"), paper);
+    }
 }

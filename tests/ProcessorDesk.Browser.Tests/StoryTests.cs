@@ -1,6 +1,7 @@
 using System.Globalization;
 using Microsoft.Playwright;
 using ProcessorDesk.Browser.Tests.Screens;
+using ProcessorDesk.Browser.Tests.Stories;
 using ProcessorDesk.Paper.Tests.Rendering;
 using ProcessorDesk.Web.Tests.Harness;
 using Xunit;
@@ -8,7 +9,7 @@ using Xunit;
 namespace ProcessorDesk.Browser.Tests;
 
 /// <summary>
-/// One owner's two deer from the counter to the door, through the pages alone. Every figure is worked here by hand; blends,
+/// One owner's two deer from the door to the truck, through the pages alone. Every figure is worked here by hand; blends,
 /// losses and prices are the story's own.
 /// </summary>
 [Collection(InChromium.Name)]
@@ -20,7 +21,7 @@ public sealed class StoryTests(Chromium chromium, StoryShop shop) : IClassFixtur
     [InlineData(1440, true, "Ines Moreau")]
     [InlineData(820, false, "Jonas Vail")]
     [InlineData(390, true, "Petra Holm")]
-    public async Task Two_deer_go_from_the_counter_to_the_door(int width, bool script, string owner)
+    public async Task Two_deer_go_from_the_door_to_the_truck(int width, bool script, string owner)
     {
         shop.EmptyLugs();
         var page = await chromium.Window(shop.Address, width, script);
@@ -34,9 +35,21 @@ public sealed class StoryTests(Chromium chromium, StoryShop shop) : IClassFixtur
         await Cut(page, job, owner, script);
         await Split(page, job);
 
-        MadeJob.Finish(shop, job);
+        var kitchen = new KitchenStory(page, shop, owner, script);
+        var pickup = new PickupStory(page, shop, job, owner, script);
+        await SignIn(page, shop.Kitchen, "Kitchen");
+        await kitchen.MakeWhatIsFresh();
+        await pickup.BoxWhatIsFresh();
         await SignIn(page, shop.Clerk, "Pickup");
-        await PickUp(page, job, owner);
+        await pickup.FetchWhatIsFresh();
+        await Owner(page, job, "Ring sausage", "in the kitchen");
+
+        await SignIn(page, shop.Kitchen, "Kitchen");
+        await kitchen.MakeWhatIsCured();
+        await pickup.BoxWhatIsCured();
+        await SignIn(page, shop.Clerk, "Pickup");
+        await pickup.FetchTheRest();
+        await Owner(page, job, "33.10 lb", "19.60 lb", "14.90 lb", "38.40 lb");
         await page.Context.CloseAsync();
     }
 
@@ -163,46 +176,24 @@ public sealed class StoryTests(Chromium chromium, StoryShop shop) : IClassFixtur
         Assert.Equal(new[] { lean, fat, block, green, Round(green * left) }.Select(Hundredths), await split.Figures(product));
     }
 
-    private async Task PickUp(IPage page, int job, string owner)
-    {
-        var pickup = await PickupScreen.Open(page, job, owner);
-        // Rates by the pound: green, finished, finished, lean, added fat. Tax is 6.25 % of each taxed line.
-        (decimal Amount, bool Taxed)[] lines =
-        [
-            (95.00m, false), (95.00m, false), (37.14m * 3.75m, true), (19.86m * 4.25m, true), (14.90m * 2.50m, true),
-            (38.53m * 1.10m, false), ((10.71m + 4.55m + 3.68m) * 1.95m, true),
-        ];
-        var amounts = lines.Select(line => Round(line.Amount)).ToList();
-        var taxes = lines.Select((line, i) => line.Taxed ? Round(amounts[i] * 0.0625m) : 0m).ToList();
-        var (subtotal, tax) = (amounts.Sum(), taxes.Sum());
-        Assert.Equal((530.25m, 18.63m), (subtotal, tax));
-        var charges = await pickup.Charges();
-        Assert.Equal(amounts.Select(Dollars), charges.Select(row => row[4]));
-        Assert.Equal(taxes.Select(one => one == 0m ? "" : Dollars(one)), charges.Select(row => row[3]));
-        var balance = subtotal + tax - 50.00m;
-        Assert.Equal(new[] { subtotal, tax, subtotal + tax, 50.00m, balance }.Select(Dollars), await pickup.Sums());
-        await Pictures.Take(page, $"story-{page.ViewportSize!.Width}-charges");
-
-        await pickup.Issue();
-        using var invoice = new RenderedPdf(await pickup.Paper("Print"));
-        foreach (var figure in amounts.Concat(taxes.Where(one => one > 0m)).Concat([subtotal, tax, subtotal + tax, 50.00m, balance]))
-            Assert.Contains(Dollars(figure), invoice.Text, StringComparison.Ordinal);
-        Assert.Contains("92.75", invoice.Text, StringComparison.Ordinal);
-        await pickup.Pay(Hundredths(balance), "Cash");
-        await pickup.HandOver(owner);
-        await Pictures.Take(page, $"story-{page.ViewportSize!.Width}-handed-over");
-        using var summary = new RenderedPdf(await pickup.Paper("Print the pickup summary"));
-        PaperChecks.SaysNotForSale(summary, summary.Pages[0]);
-        PaperChecks.HoldsTheCode(summary, summary.Pages[0], shop.ClaimOf(job));
-        foreach (var finished in new[] { "33.10 lb", "19.86 lb", "14.90 lb", "38.40 lb" })
-            Assert.Contains(finished, summary.Text, StringComparison.Ordinal);
-    }
-
     private static decimal Round(decimal figure) => decimal.Round(figure, 2, MidpointRounding.AwayFromZero);
 
     private static string Tenths(decimal pounds) => decimal.Round(pounds, 1, MidpointRounding.AwayFromZero).ToString("0.0", CultureInfo.InvariantCulture);
 
     private static string Hundredths(decimal pounds) => pounds.ToString("0.00", CultureInfo.InvariantCulture);
 
-    private static string Dollars(decimal amount) => "$" + Hundredths(amount);
+    /// <summary>The owner follows at home, on a phone, by the derived link and without signing in.</summary>
+    private async Task Owner(IPage page, int job, params string[] words)
+    {
+        var phone = await chromium.Window(shop.Address, 390);
+        var answer = await phone.GotoAsync(shop.OwnersLinkTo(job));
+        Assert.Equal(200, answer!.Status);
+        Assert.True((await answer.BodyAsync()).Length < 60_000);
+        var text = DeskScreen.OneLine(await phone.Locator("body").InnerTextAsync());
+        foreach (var word in words)
+            Assert.Contains(word, text, StringComparison.OrdinalIgnoreCase);
+        Assert.Equal(1, await phone.Locator("svg[role=img]").CountAsync());
+        await Pictures.Take(phone, $"story-{page.ViewportSize!.Width}-owner");
+        await phone.Context.CloseAsync();
+    }
 }

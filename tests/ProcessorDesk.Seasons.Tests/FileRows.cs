@@ -33,7 +33,7 @@ internal static class FileRows
     }
 
     private static List<string> Tables(SqliteConnection connection) =>
-        [.. Rows(connection, "SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT LIKE '%Find\\_%' ESCAPE '\\' AND name NOT LIKE '%Find' AND name NOT LIKE '\\_\\_EF%' ESCAPE '\\' ORDER BY name")];
+        [.. Rows(connection, "SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'OwnerFind%' AND name NOT LIKE 'PersonFind%' AND name NOT LIKE '\\_\\_EF%' ESCAPE '\\' ORDER BY name")];
 
     private static IEnumerable<string> Rows(SqliteConnection connection, string sql)
     {

@@ -74,7 +74,7 @@ public sealed class GeneratorTests(SeasonFiles files) : IClassFixture<SeasonFile
         Assert.NotEmpty(released);
         foreach (var id in released.Where((_, i) => i % 10 == 0))
         {
-            var batch = records.Batches.WithLoads().Single(one => one.Id == id);
+            var batch = records.ReadBatch(id)!;
             var lines = records.LinesOf(id);
             Assert.Empty(batch.MissingFrom(lines));
             Assert.Equal(

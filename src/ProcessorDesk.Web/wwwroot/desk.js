@@ -41,7 +41,7 @@
     const form = part.closest("form");
     const panel = document.querySelector(part.dataset.liveTarget);
     if (!panel) return;
-    const mine = event => event.target.closest("[data-live]") === part;
+    const mine = event => event.target.closest("[data-live]") === part && !event.target.dataset.presses;
     let timer = 0, latest = 0;
     const refresh = async () => {
       const turn = ++latest;
@@ -68,6 +68,55 @@
     };
     part.addEventListener("input", event => { if (!mine(event)) return; clearTimeout(timer); timer = setTimeout(refresh, 300); });
     part.addEventListener("change", event => { if (!mine(event)) return; clearTimeout(timer); timer = setTimeout(refresh, 50); });
+  });
+
+  // <input data-presses="BUTTON-ID"> and <button id="BUTTON-ID" data-fills="PANEL-ID" formaction="ADDRESS">: Enter, as a scanner sends it, presses
+  // that button and not the form's main one; the button fills the panel with the server's answer. One ticket after another: what is scanned
+  // meanwhile waits its turn, and where the server can't be reached, the form is sent as without script.
+  let turn = Promise.resolve();
+  const fill = (id, field, scanned) => async () => {
+    const button = document.getElementById(id);
+    try {
+      const fields = new URLSearchParams(new FormData(button.form));
+      fields.set(field.name, scanned);
+      const answer = await fetch(button.formAction, { method: "POST", body: fields, headers: { "X-Desk-Live": "1" }, redirect: "error" });
+      if (!answer.ok) throw new Error(String(answer.status));
+      const html = await answer.text();
+      const meanwhile = document.getElementById(field.id).value;
+      const panel = document.getElementById(button.dataset.fills);
+      panel.innerHTML = html;
+      const next = document.getElementById(field.id);
+      if (meanwhile) next.value = meanwhile;
+      next.focus();
+      if (next.matches("[aria-invalid]")) next.select();
+      panel.dispatchEvent(new Event("change", { bubbles: true }));
+    } catch {
+      document.getElementById(field.id).value = scanned;
+      button.form.requestSubmit(button);
+    }
+  };
+  document.addEventListener("keydown", event => {
+    if (event.key !== "Enter" || !event.target.dataset?.presses) return;
+    event.preventDefault();
+    document.getElementById(event.target.dataset.presses)?.click();
+  });
+  document.addEventListener("click", event => {
+    const button = event.target.closest("[data-fills]");
+    if (!button) return;
+    event.preventDefault();
+    const field = document.querySelector(`[data-presses="${button.id}"]`);
+    const scanned = field.value;
+    field.value = "";
+    turn = turn.then(fill(button.id, field, scanned));
+  });
+
+  // <button type="button" data-step="1"> in a field: counts packs by tap.
+  document.addEventListener("click", event => {
+    const step = event.target.closest("[data-step]");
+    const field = step?.closest(".field").querySelector("input");
+    if (!field) return;
+    field.value = String(Math.max(0, (parseInt(field.value, 10) || 0) + Number(step.dataset.step)));
+    field.dispatchEvent(new Event("input", { bubbles: true }));
   });
 
   // <div class="keypad" data-keypad="FIELD-ID"> with <button type="button" data-key="7">: digits for wet hands.

@@ -1,4 +1,6 @@
+using System.Globalization;
 using Microsoft.Playwright;
+using Xunit;
 using static Microsoft.Playwright.Assertions;
 
 namespace ProcessorDesk.Browser.Tests.Screens;
@@ -20,7 +22,7 @@ internal sealed class PickupScreen : DeskScreen
 
     public Task<IReadOnlyList<string[]>> Charges() => Rows(Page.Locator("section[aria-labelledby=charges] table"));
 
-    /// <summary>Subtotal, tax, total, paid until now, balance.</summary>
+    /// <summary>Subtotal, tax, this invoice, what was paid ahead or owed before, what is to pay then.</summary>
     public async Task<IReadOnlyList<string>> Sums() =>
         [.. (await Page.Locator("section[aria-labelledby=charges] dl.figures dd").AllInnerTextsAsync()).Select(OneLine)];
 
@@ -29,6 +31,13 @@ internal sealed class PickupScreen : DeskScreen
         await Press("Issue the invoice");
         await Expect(Main).ToContainTextAsync("The invoice is issued");
         return this;
+    }
+
+    /// <summary>The newest invoice on paper.</summary>
+    public async Task<byte[]> Invoice()
+    {
+        var address = await Page.Locator("section[aria-labelledby=account] a[href*='/Pickup/Invoice/']").Last.GetAttributeAsync("href");
+        return await (await Page.Context.APIRequest.GetAsync(new Uri(new Uri(Page.Url), address).ToString())).BodyAsync();
     }
 
     public async Task<PickupScreen> Pay(string amount, string method)
@@ -40,11 +49,31 @@ internal sealed class PickupScreen : DeskScreen
         return this;
     }
 
-    public async Task<PickupScreen> HandOver(string to)
+    /// <summary>Ticks off what a ticket stands for, as a scanner types it.</summary>
+    public async Task<PickupScreen> Scan(string ticket, string what)
+    {
+        await Type("HandingOver.Scan", ticket);
+        // With script the page stays and only what it says changes.
+        await Button("Tick it off").ClickAsync();
+        await Expect(Page.Locator("section[aria-labelledby=out]")).ToContainTextAsync($"{what}");
+        await Expect(Page.Locator("section[aria-labelledby=out]")).ToContainTextAsync("is ticked.");
+        return this;
+    }
+
+    public async Task<PickupScreen> Tick(string what)
+    {
+        await Page.Locator("section[aria-labelledby=out] label.tile", new PageLocatorOptions { HasText = what }).ClickAsync();
+        return this;
+    }
+
+    /// <summary>Hands over what is ticked; answers the hand-over's id.</summary>
+    public async Task<int> HandOver(string to)
     {
         await Type("HandingOver.To", to);
         await Press("Hand over");
-        await Expect(Main).ToContainTextAsync($"Handed over to {to}");
-        return this;
+        await Expect(Main).ToContainTextAsync($"To {to}");
+        Assert.Equal(0, await Page.Locator("#problems").CountAsync());
+        var address = await Page.Locator("a[href*='/Pickup/HandOver/']").Last.GetAttributeAsync("href");
+        return int.Parse(address!.Split('/')[^1], CultureInfo.InvariantCulture);
     }
 }

@@ -1,7 +1,7 @@
+using Microsoft.Extensions.Time.Testing;
 using ProcessorDesk.Migrations;
 using ProcessorDesk.Records;
 using ProcessorDesk.Trade;
-using Microsoft.Extensions.Time.Testing;
 
 namespace ProcessorDesk.Seasons.Tests.Generating;
 

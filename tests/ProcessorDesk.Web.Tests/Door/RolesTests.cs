@@ -81,10 +81,10 @@ public sealed class RolesTests(ShopUnderTest shop) : IClassFixture<ShopUnderTest
     }
 
     [Theory]
-    [InlineData(StaffRole.Clerk, "Today,Counter,Cooler,Grind,Pickup")]
-    [InlineData(StaffRole.Cutter, "Today,Cooler,Cutting,Grind")]
-    [InlineData(StaffRole.Kitchen, "Today,Grind")]
-    [InlineData(StaffRole.Manager, "Today,Counter,Cooler,Cutting,Grind,Pickup,Office")]
+    [InlineData(StaffRole.Clerk, "Today,Counter,Cooler,Grind,Freezer,Pickup")]
+    [InlineData(StaffRole.Cutter, "Today,Cooler,Cutting,Grind,Freezer")]
+    [InlineData(StaffRole.Kitchen, "Today,Grind,Kitchen,Freezer")]
+    [InlineData(StaffRole.Manager, "Today,Counter,Cooler,Cutting,Grind,Kitchen,Freezer,Pickup,Office")]
     public async Task The_stations_at_the_top_are_those_a_hand_may_open(StaffRole role, string stations)
     {
         using var desk = await shop.SignIn(role);
