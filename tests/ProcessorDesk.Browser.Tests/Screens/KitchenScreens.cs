@@ -132,8 +132,9 @@ internal sealed class LoadScreen(IPage page) : DeskScreen(page)
     public async Task<string> Refused(string fat, string cure)
     {
         await Fill(fat, cure);
+        await Field("Mix.AsAsked").CheckAsync();
         await Press("Mixed");
-        await Expect(Page.Locator("#problems")).ToBeVisibleAsync();
+        await Expect(Page.Locator("#problems")).ToContainTextAsync("Too much nitrite");
         Assert.Equal(cure, await Cure.First.InputValueAsync());
         return await Words();
     }
