@@ -11,15 +11,16 @@ internal static class QueryWork
     /// <summary>Runs the query once more, to its end.</summary>
     public static long StepsOf(SeenQuery query, SqliteConnection connection)
     {
-        connection.Handle!.enable_sqlite3_next_stmt(true);
         using var command = query.Again(connection);
-        using var reader = command.ExecuteReader();
+        using var reader = (SqliteDataReader)command.ExecuteReader();
+        var steps = 0L;
         do
         {
             while (reader.Read())
                 ;
+            steps += raw.sqlite3_stmt_status(reader.Handle!, raw.SQLITE_STMTSTATUS_VM_STEP, 0);
         }
         while (reader.NextResult());
-        return raw.sqlite3_stmt_status(raw.sqlite3_next_stmt(connection.Handle, null), raw.SQLITE_STMTSTATUS_VM_STEP, 0);
+        return steps;
     }
 }
