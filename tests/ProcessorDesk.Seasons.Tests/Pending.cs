@@ -6,4 +6,7 @@ internal static class Pending
     public static IReadOnlySet<string> Scans { get; } = new HashSet<string>();
 
     public static IReadOnlySet<string> Queries { get; } = new HashSet<string>();
+
+    /// <summary>A search of one letter sorts the jobs of all whose names begin with it, and these grow with the seasons.</summary>
+    public static IReadOnlySet<string> Work { get; } = new HashSet<string> { "/Find/Index" };
 }
