@@ -35,6 +35,13 @@ public sealed class BatchAndBoxTests : IClassFixture<TrimmedShop>
         (await Find(string.Format(System.Globalization.CultureInfo.InvariantCulture, typed, Ring.Number))).Expect($"Batch {Ring.Number}, Ring sausage", "Ines Moreau");
 
     [Fact]
+    public async Task It_leads_a_hand_of_the_kitchen_to_the_batch_itself()
+    {
+        Assert.Equal($"/Kitchen/Batch/{Ring.Id}", (await Find($"batch {Ring.Number}", StaffRole.Kitchen)).Path);
+        Assert.Equal($"/Kitchen/Batch/{Ring.Id}", (await Find(Code(TicketKind.Batch, Ring.Id), StaffRole.Kitchen)).Path);
+    }
+
+    [Fact]
     public async Task A_bare_number_offers_the_batch_beside_what_else_bears_it()
     {
         var page = await Find($"{Ring.Number}");
@@ -50,10 +57,11 @@ public sealed class BatchAndBoxTests : IClassFixture<TrimmedShop>
         (await Find(Code(TicketKind.Batch, Ring.Id))).Expect("The meat of these owners is in this batch.", "Ines Moreau");
 
     [Fact]
-    public async Task The_ticket_of_a_box_leads_to_its_job_until_the_box_is_unpacked()
+    public async Task The_ticket_of_a_box_leads_to_its_job_at_the_freezer_or_the_pickup_until_the_box_is_unpacked()
     {
         var box = _shop.Read(records => records.Boxes.First(one => one.JobId == _jobId)).Id;
         Assert.Equal($"/Freezer/Job/{_jobId}", (await Find(Code(TicketKind.Box, box))).Path);
+        Assert.Equal($"/Pickup/Job/{_jobId}", (await Find(Code(TicketKind.Box, box), StaffRole.Clerk)).Path);
 
         _shop.Write((records, act) => records.UnpackBox(box, "packed in the wrong one", act), new Hand(_shop.StaffOf(StaffRole.Manager), "Freezer"));
 

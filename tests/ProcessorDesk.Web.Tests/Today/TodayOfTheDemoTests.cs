@@ -1,4 +1,6 @@
+using System.Net;
 using AngleSharp.Dom;
+using ProcessorDesk.Records;
 using ProcessorDesk.Web.Tests.Harness;
 using Xunit;
 
@@ -18,10 +20,17 @@ public sealed class TodayOfTheDemoTests(DemoUnderTest demo) : IClassFixture<Demo
     [InlineData("cut", "Hog")]
     [InlineData("cut", "Lamb")]
     [InlineData("split", "Short of trim")]
+    [InlineData("holds", "Meat of job")]
+    [InlineData("batches", "Rested: stuff it")]
+    [InlineData("batches", "Mix load 2")]
+    [InlineData("batches", "Draw the meat for load 1")]
+    [InlineData("batches", "release it")]
     [InlineData("resting", "Rests until")]
     [InlineData("resting", "to go")]
     [InlineData("batches", "Pooled")]
     [InlineData("waiting", "May be pooled with others")]
+    [InlineData("waiting", "On hold: in dispute")]
+    [InlineData("waiting", "Own meat only")]
     [InlineData("box", "Promised")]
     [InlineData("ready", "owed")]
     [InlineData("ready", "Paid")]
@@ -32,12 +41,26 @@ public sealed class TodayOfTheDemoTests(DemoUnderTest demo) : IClassFixture<Demo
     [InlineData("struck", "Lean trim")]
     public async Task The_day_says_so(string section, string words)
     {
-        using var desk = demo.Stranger();
-        var door = await desk.Open("/Door");
-        await door.Press(door.Document.QuerySelectorAll("button").Single(button => button.TextContent.Contains("Manager", StringComparison.Ordinal)).TextContent.Trim());
+        using var desk = await demo.Tap(StaffRole.Manager);
         var page = await desk.Open("/Today");
 
         var text = page.Document.GetElementById(section)?.ParentElement?.TextContent ?? $"There is no section {section}.";
         Assert.Contains(words, string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(StaffRole.Clerk)]
+    [InlineData(StaffRole.Cutter)]
+    [InlineData(StaffRole.Kitchen)]
+    [InlineData(StaffRole.Manager)]
+    public async Task Every_line_leads_to_a_page_that_is_open_to_the_hand(StaffRole role)
+    {
+        using var desk = await demo.Tap(role);
+        var page = await desk.Open("/Today");
+        var links = page.Document.QuerySelectorAll("main a").Select(link => link.GetAttribute("href")!).Distinct().ToList();
+
+        Assert.DoesNotContain("/Today", links);
+        foreach (var link in links)
+            Assert.True((await desk.Open(link)).Status == HttpStatusCode.OK, $"{role}: {link}");
     }
 }

@@ -23,6 +23,8 @@ public sealed record HubMoney(HubMoney.Split? Agreed, IReadOnlyList<HubMoney.Iss
                     .Select(one => new Given(
                         one,
                         records.Products.Where(product => product.Id == one.ProductId).Select(product => product.Name).First(),
+                        records.BatchEntries.Where(entry => entry.AllotmentId == one.Id && entry.LeftAt == null).Select(entry => (int?)entry.BatchId).FirstOrDefault(),
+                        records.BatchEntries.Where(entry => entry.AllotmentId == one.Id && entry.LeftAt == null).Select(entry => (int?)entry.Batch.Number).FirstOrDefault(),
                         records.BatchEntries.Where(entry => entry.AllotmentId == one.Id && entry.LeftAt == null).Select(entry => entry.Batch.ReleasedAt).FirstOrDefault(),
                         records.BatchEntries.Where(entry => entry.AllotmentId == one.Id && entry.LeftAt == null).Select(entry => entry.Batch.EndedAt).FirstOrDefault(),
                         records.BatchEntries.Where(entry => entry.AllotmentId == one.Id && entry.LeftAt == null)
@@ -48,11 +50,15 @@ public sealed record HubMoney(HubMoney.Split? Agreed, IReadOnlyList<HubMoney.Iss
         public Money Total => Money.FromCents(TotalCents);
     }
 
+    /// <param name="BatchId">Null where no batch has taken it yet.</param>
     /// <param name="CameMilligrams">What came back of it; zero before the release.</param>
-    public sealed record Given(GrindAllotment Allotment, string Product, DateTime? ReleasedAt, DateTime? EndedAt, long CameMilligrams)
+    public sealed record Given(GrindAllotment Allotment, string Product, int? BatchId, int? BatchNumber, DateTime? ReleasedAt, DateTime? EndedAt, long CameMilligrams)
     {
+        /// <summary>Null before the release.</summary>
+        public Weight? Came => ReleasedAt is null ? null : Weight.FromMilligrams(CameMilligrams);
+
         public WayProduct OnTheWay => new(
-            Allotment.AddedFat, Allotment.MeatBlock, Allotment.Green, Allotment.Finished, ReleasedAt is null ? null : Weight.FromMilligrams(CameMilligrams), EndedAt is not null);
+            Allotment.AddedFat, Allotment.MeatBlock, Allotment.Green, Allotment.Finished, Came, EndedAt is not null);
     }
 
     public sealed record Split(DateTime At, string By, Weight Lean, IReadOnlyList<Given> Given);

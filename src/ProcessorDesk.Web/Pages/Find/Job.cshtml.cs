@@ -34,6 +34,7 @@ public sealed class JobModel(RecordsContext records, ShopDay shop, OwnerLinks li
                 ("Change the order", "/Counter/Order", "job", Job.HandedOverAt is null),
                 ("Cut sheet", "/Cutting/Sheet", "id", true),
                 ("Split of the trim", "/Grind/Split", "id", Job.CuttingStartedAt is not null),
+                ("Boxes", "/Freezer/Job", "id", Job.CuttingDoneAt is not null),
                 ("Pickup and money", "/Pickup/Job", "id", true),
                 ("Print tickets", "/Counter/Tickets", "job", true),
                 ("Print the claim", "/Counter/Claim", "job", true),
@@ -74,14 +75,9 @@ public sealed class JobModel(RecordsContext records, ShopDay shop, OwnerLinks li
     public bool IsOpenToOwners => shop.Settings.OpenAddress is not null;
 
     /// <summary>The way of the job so far, the newest first.</summary>
-    public IEnumerable<(string What, DateTime At)> Way => ((string What, DateTime? At)[])
-        [
-            ($"Handed over to {Job.HandedOverTo}", Job.HandedOverAt),
-            ($"Split agreed by {Hub.Money.Agreed?.By}", Hub.Money.Agreed?.At),
-            ("Cutting finished, trim weighed", Job.CuttingDoneAt),
-            ("Cutting started", Job.CuttingStartedAt),
-            ($"Taken in by {Hub.TakenBy}", Job.TakenAt),
-        ] is var steps ? steps.Where(step => step.At is not null).Select(step => (step.What, step.At!.Value)) : [];
+    public IEnumerable<(string What, DateTime At)> Way => HubWay.Of(Hub);
+
+    public string? ToBatch(int id) => Url.IfOpen(SignedIn.Role, "/Kitchen/Batch", "id", id);
 
     public string Name(Animal animal) => animal.Tag is null ? $"{Wording.Of(animal.Species)}, no tag" : $"{Wording.Of(animal.Species)}, tag {animal.Tag}";
 

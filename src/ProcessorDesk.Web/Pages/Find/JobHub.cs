@@ -15,6 +15,7 @@ public sealed record JobHub(
     JobWeights Weights,
     HubMoney Money,
     IReadOnlyList<JobHub.TicketOut> Tickets,
+    IReadOnlyList<HubBox> Boxes,
     IReadOnlyList<FoundJob> OthersOfOwner)
 {
     private const int MostOthers = 12;
@@ -40,16 +41,7 @@ public sealed record JobHub(
         if (order is null)
             return null;
         var animals = HubAnimal.Of(records, id);
-        var weighed = records.WeighIns.AsNoTracking().WeighedFor(records, id)
-            .OrderBy(weighIn => weighIn.At).ThenBy(weighIn => weighIn.Id)
-            .Select(weighIn => new
-            {
-                Net = new WeighedNet(weighIn.Kind, weighIn.AnimalId, weighIn.JobId, weighIn.Net),
-                Stands = weighIn.Strike == null,
-                Ticket = records.Tickets.Where(ticket => ticket.Kind == TicketKind.Filling && ticket.TargetId == weighIn.FillingId && ticket.VoidedAt == null)
-                    .Select(ticket => (long?)ticket.Number).FirstOrDefault(),
-            })
-            .ToList();
+        var weighed = HubWeighIn.Of(records, id);
         return new JobHub(
             order.Job,
             order.TakenBy,
@@ -62,8 +54,10 @@ public sealed record JobHub(
                 .. TicketOut.Of(TicketKind.Claim, [order.Claim]),
                 .. TicketOut.Of(TicketKind.Carcass, animals.Select(animal => animal.Ticket)),
                 .. TicketOut.Of(TicketKind.Part, animals.SelectMany(animal => animal.Parts).Select(part => part.Ticket)),
-                .. TicketOut.Of(TicketKind.Filling, weighed.Select(one => one.Ticket)),
+                .. TicketOut.Of(TicketKind.Filling, weighed.Where(one => one.Box is null).Select(one => one.Ticket)),
+                .. TicketOut.Of(TicketKind.Box, weighed.Where(one => one.Box is not null).Select(one => one.Ticket)),
             ],
+            [.. weighed.Select(one => one.Box).OfType<HubBox>().OrderBy(box => box.Box.Number)],
             [.. records.OthersOf(order.Job.OwnerId, id).Take(MostOthers)]);
     }
 

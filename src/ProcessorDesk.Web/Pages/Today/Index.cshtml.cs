@@ -28,8 +28,8 @@ public sealed class IndexModel(RecordsContext records, ShopDay shop) : StationPa
     {
         var facts = TodayFacts.Read(records, shop.ToUtc(shop.Today.ToDateTime(TimeOnly.MinValue)));
         var work = new TodayWork(facts, shop, Address);
-        var wrong = new TodayTroubles(facts, work, shop, Address);
-        var kitchen = new TodayKitchen(facts, shop, Address);
+        var wrong = new TodayTroubles(facts, work, shop, Address, Batch);
+        var kitchen = new TodayKitchen(facts, shop, Address, Batch);
         TodaySection[] all =
         [
             wrong.Holds, work.Cooler, kitchen.Batches, kitchen.Resting, work.ToCut, work.ToSplit, kitchen.Waiting, work.ToBox, work.Ready, work.Unclaimed, work.Promised, work.Details, wrong.Struck,
@@ -46,7 +46,11 @@ public sealed class IndexModel(RecordsContext records, ShopDay shop) : StationPa
 
     public bool IsOpen(string folder) => SignedIn.MayOpen(folder);
 
-    /// <summary>The station's page where the hand may open it, otherwise the job's own; a batch is everybody's to look for.</summary>
+    /// <summary>The station's page where the hand may open it, otherwise the job's own.</summary>
     private string Address(string page, string key, int id, int jobId) =>
-        Url.IfOpen(SignedIn.Role, page, key, id) ?? (jobId == 0 ? "/Today" : FormattableString.Invariant($"/Find/Job/{jobId}"));
+        Url.IfOpen(SignedIn.Role, page, key, id) ?? FormattableString.Invariant($"/Find/Job/{jobId}");
+
+    /// <summary>The batch's page where the hand may open it, otherwise whose meat is in it.</summary>
+    private string Batch(int id, int number) =>
+        Url.IfOpen(SignedIn.Role, "/Kitchen/Batch", "id", id) ?? FormattableString.Invariant($"/Find?q=batch+{number}");
 }

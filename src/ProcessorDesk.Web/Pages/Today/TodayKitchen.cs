@@ -6,7 +6,8 @@ namespace ProcessorDesk.Web.Pages.Today;
 
 /// <summary>What lies open in the kitchen: batches with their next step and the rest that runs, and what waits for a batch.</summary>
 /// <param name="address">Where a line leads: page, what the page calls its thing, the thing, and the job where the page is closed to the hand.</param>
-internal sealed class TodayKitchen(TodayFacts facts, ShopDay shop, Func<string, string, int, int, string> address)
+/// <param name="toBatch">Where a batch is, by its id and number.</param>
+internal sealed class TodayKitchen(TodayFacts facts, ShopDay shop, Func<string, string, int, int, string> address, Func<int, int, string> toBatch)
 {
     /// <summary>With something to do now; what is held stands among the holds.</summary>
     public TodaySection Batches => OfBatches("batches", "open in the kitchen", "no batch open", next => next is not (NextInKitchen.Held or NextInKitchen.Rest));
@@ -18,18 +19,21 @@ internal sealed class TodayKitchen(TodayFacts facts, ShopDay shop, Func<string, 
     [
         .. facts.Batches.Select(batch => (Batch: batch, Next: batch.Progress.NextAt(shop.Now))).Where(one => which(one.Next))
             .Select(one => new TodayLine(
-                address("/Kitchen/Batch", "id", one.Batch.Id, 0),
+                toBatch(one.Batch.Id, one.Batch.Number),
                 $"Batch {one.Batch.Number}, {one.Batch.Product}",
                 $"{KitchenWords.Next(one.Batch.Progress, [], shop)}{Left(one.Batch.Progress, one.Next)}. {string.Join(", ", one.Batch.Whose)}, {shop.Print(one.Batch.Green)} green.",
                 one.Batch.Pooling == Pooling.Pooled ? "Pooled" : one.Next == NextInKitchen.Rest ? "Resting" : "",
                 one.Next == NextInKitchen.Rest ? "good" : ""))
     ]);
 
+    /// <summary>What is held comes first: it waits for somebody to see to it.</summary>
     public TodaySection Waiting => new("waiting", "waiting for a batch", "nothing waiting for a batch", "Kitchen",
     [
-        .. facts.Waiting.Select(one => new TodayLine(
-            address("/Grind/Split", "id", one.JobId, one.JobId), $"{one.Product}, {shop.Print(one.Green)}",
-            $"Job {one.JobNumber}, {one.Owner}. {Wording.Of(one.Pooling)}. {(one.Promised is { } day ? $"Promised {shop.Date(day)}." : "No day promised.")}", one.NoPork ? "No pork" : "", "warn"))
+        .. facts.Waiting.Select(one => (Waits: one, Held: facts.HoldOn(one.JobId)?.Reason)).OrderByDescending(one => one.Held is not null).Select(one => new TodayLine(
+            address("/Grind/Split", "id", one.Waits.JobId, one.Waits.JobId), $"{one.Waits.Product}, {shop.Print(one.Waits.Green)}",
+            $"Job {one.Waits.JobNumber}, {one.Waits.Owner}. {Wording.Of(one.Waits.Pooling)}. {(one.Waits.Promised is { } day ? $"Promised {shop.Date(day)}." : "No day promised.")}",
+            one.Held is { } reason ? $"On hold: {Wording.Of(reason)}" : one.Waits.NoPork ? "No pork" : "",
+            one.Held is null ? "warn" : "hold"))
     ]);
 
     private string Left(BatchProgress progress, NextInKitchen next)
