@@ -58,7 +58,7 @@ internal sealed partial class DemoJob
         new HandOverOrder(
             _jobId,
             [.. Records.Boxes.Here().Where(box => box.JobId == _jobId).Select(box => box.Id)],
-            [.. Records.Parts.Where(part => parts && part.GivenAt == null && part.Animal.Shares.Any(share => share.JobId == _jobId)).Select(part => part.Id)],
+            [.. Records.PartsOf(_jobId).Where(part => parts && part.GivenAt == null).Select(part => part.Id)],
             owner.Name,
             Owing: false),
         act));
@@ -66,7 +66,7 @@ internal sealed partial class DemoJob
     public DemoJob PayAndHandOver(int daysAgo, int hour, int minute, bool parts = true) => Pay(daysAgo, hour, minute).HandOver(daysAgo, hour, minute + 2, parts);
 
     public DemoJob GivePart(int daysAgo, int hour, int minute, PartKind kind, string to) => Do(daysAgo, hour, minute, "give a part back", "IP", "Pickup", act =>
-        Records.GivePart(Records.Parts.Where(part => part.Kind == kind && part.Animal.Shares.Any(share => share.JobId == _jobId)).Select(part => part.Id).Single(), to, act));
+        Records.GivePart(Records.PartsOf(_jobId).Where(part => part.Kind == kind).Select(part => part.Id).Single(), to, act));
 
     /// <summary>What can be boxed: each product that is released, in packs of about a pound, and the cuts as they were packed at the table.</summary>
     private List<(string Name, PacksIn[] Packs, Weight Weight)> Made()

@@ -36,7 +36,8 @@ internal sealed partial class DemoJob(Season season, TakenOwner owner)
         var job = new DemoJob(season, other);
         Do(daysAgo, hour, minute, "divide an animal", "DM", "Counter", act =>
         {
-            var animal = Records.Animals.AsNoTracking().Include(one => one.Shares).Single(one => one.Shares.Any(share => share.JobId == _jobId));
+            var animalId = Records.Shares.Where(share => share.JobId == _jobId).Select(share => share.AnimalId).Single();
+            var animal = Records.Animals.AsNoTracking().Include(one => one.Shares).Single(one => one.Id == animalId);
             List<(int, Ratio)> kept = [(_jobId, fractions.Own)];
             if (third is not null)
                 kept.Add((third._jobId, animal.Shares.Single(share => share.JobId == third._jobId).Fraction));

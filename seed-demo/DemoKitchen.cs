@@ -14,7 +14,7 @@ internal sealed class DemoKitchen(RecordsContext records)
     public Outcome Draw(int batchId, int loadNumber, Act act)
     {
         var division = records.Shop.AsNoTracking().Single().BenchDivision;
-        var parts = records.LoadParts.AsNoTracking().Where(part => records.Loads.Any(load => load.Id == part.LoadId && load.BatchId == batchId && load.Number == loadNumber))
+        var parts = records.LoadParts.AsNoTracking().Where(part => part.Load.BatchId == batchId && part.Load.Number == loadNumber)
             .OrderBy(part => part.EntryId)
             .Select(part => new { part.LoadId, part.Lean, part.Entry.JobId })
             .ToList();

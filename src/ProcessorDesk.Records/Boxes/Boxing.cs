@@ -67,8 +67,8 @@ public static class Boxing
         if (job.BoxedAt is not null)
             return Outcome.Refused(new Finding("", "This was said before: everything is in boxes."));
         List<Finding> findings = job.MadeAt is null ? [new Finding("", "Not everything is made yet. Finish its batches in the kitchen first.")] : [];
-        var boxed = records.BoxContents.Where(content => records.Boxes.Any(box => box.Id == content.BoxId && box.JobId == jobId && box.UnpackedAt == null))
-            .Select(content => content.AllotmentId).Distinct().ToList();
+        var boxed = records.Boxes.Where(box => box.JobId == jobId && box.UnpackedAt == null)
+            .Join(records.BoxContents, box => box.Id, content => content.BoxId, (box, content) => content.AllotmentId).Distinct().ToList();
         findings.AddRange(records.MadeOf(jobId).Where(product => product.IsReleased && !boxed.Contains(product.AllotmentId))
             .Select(product => new Finding("", $"No box has {product.Name} in it.")));
         if (!boxed.Contains(null) && records.WeighIns.Standing().Any(one => one.JobId == jobId && one.Kind == WeighInKind.CutPack))
