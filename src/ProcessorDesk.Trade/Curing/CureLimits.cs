@@ -11,7 +11,9 @@ public static class CureLimits
 {
     private const string Limits = "9 CFR 424.21(c), 2015 edition";
     private const string Bacon = "9 CFR 424.22(b), 2015 edition";
-    private const string Handbook = "USDA FSIS Directive 7620.3, Processing Inspectors' Calculations Handbook, 1995";
+
+    /// <summary>Where the ways of working are published.</summary>
+    public const string Handbook = "USDA FSIS Directive 7620.3, Processing Inspectors' Calculations Handbook, 1995";
 
     public static CureLimit ComminutedNitrite { get; } =
         Ounces("comminuted.nitrite", "comminuted product, on the green weight of the meat block", Nitrite, 0.25m, "1/4 oz per 100 lb");

@@ -43,6 +43,10 @@ public static class CureStrength
             strength.Print(),
             "usually " + DoubtedUnder.Print() + " and up");
 
+    /// <summary>What is neither nitrite nor nitrate: the salt of a cure whose carrier is salt. Zero where the two are impossibly more than the whole.</summary>
+    public static Proportion Rest(Proportion nitrite, Proportion nitrate) =>
+        Proportion.FromPartsPerMillion(Math.Max(0, Proportion.Whole.PartsPerMillion - (nitrite + nitrate).PartsPerMillion));
+
     private static Finding Blank(string agent) =>
         new(agent, $"{agent} is not stated. Copy it from the maker's label; write 0 where there is none.");
 }

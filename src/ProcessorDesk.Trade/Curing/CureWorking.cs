@@ -5,7 +5,7 @@ namespace ProcessorDesk.Trade.Curing;
 /// <summary>The arithmetic of a cure check, a line a step, as a hand would write it.</summary>
 internal static class CureWorking
 {
-    public static List<string> Lines(Weight meatBlock, IReadOnlyList<CureAmount> cures, Ratio nitrite, Ratio nitrate)
+    public static List<string> Lines(IReadOnlyList<CureAmount> cures, CureBase on, CureRule rule, Ratio nitrite, Ratio nitrate)
     {
         var lines = new List<string>();
         foreach (var cure in cures)
@@ -14,13 +14,13 @@ internal static class CureWorking
             lines.AddRange(Holds(cure, cure.Nitrate, "nitrate"));
         }
 
-        lines.AddRange(OnBlock(nitrite, "nitrite", CureLimits.ComminutedNitrite));
-        lines.AddRange(OnBlock(nitrate, "nitrate", CureLimits.ComminutedNitrate));
+        lines.AddRange(OnBase(nitrite, "nitrite", rule.Nitrite));
+        lines.AddRange(OnBase(nitrate, "nitrate", rule.Nitrate));
         return lines;
 
-        IEnumerable<string> OnBlock(Ratio part, string agent, CureLimit limit) => part.IsZero
+        IEnumerable<string> OnBase(Ratio part, string agent, CureLimit limit) => part.IsZero
             ? []
-            : [string.Create(CultureInfo.InvariantCulture, $"{agent} ÷ {meatBlock.Grams:N1} g of meat block = {PpmText.Print(part.PartsPerMillion, limit)}")];
+            : [$"{agent} {on.Steps} = {PpmText.Print(part.PartsPerMillion, limit)}"];
 
         static IEnumerable<string> Holds(CureAmount cure, Proportion strength, string agent) => strength.IsZero
             ? []

@@ -116,7 +116,7 @@ public sealed class ComminutedCureTests
         // 150 ppm on 35.71 lb: 16,197.78 g × 0.00015 / 0.0625 = 38.87 g
         Assert.Equal(38.87m, decimal.Round(35.71m * 453.59237m * 0.00015m / 0.0625m, 2));
 
-        var amount = ComminutedCure.AmountFor(Weight.FromPounds(35.71m), Ratio.Of(150, 1_000_000), Pink, ScaleDivision.TenthGram);
+        var amount = CureDose.AmountFor(CureQuestion.Comminuted(Weight.FromPounds(35.71m), []), Ratio.Of(150, 1_000_000), Pink, ScaleDivision.TenthGram);
 
         Assert.Equal(Weight.FromGrams(38.8m), amount);
     }
@@ -136,7 +136,7 @@ public sealed class ComminutedCureTests
         Assert.Throws<ArgumentOutOfRangeException>(() => Check(Weight.FromGrams(-1m)));
         Assert.Throws<ArgumentOutOfRangeException>(() => Check(HundredPounds, Of(Weight.FromGrams(-1m))));
         Assert.Throws<ArgumentException>(() => ComminutedCure.Most(HundredPounds, Proportion.Zero, Proportion.Zero, ScaleDivision.TenthGram));
-        Assert.Throws<ArgumentException>(() => ComminutedCure.AmountFor(HundredPounds, Ratio.One, Proportion.Zero, ScaleDivision.TenthGram));
-        Assert.Throws<ArgumentException>(() => ComminutedCure.AmountFor(HundredPounds, -Ratio.One, Pink, ScaleDivision.TenthGram));
+        Assert.Throws<ArgumentException>(() => CureDose.AmountFor(CureQuestion.Comminuted(HundredPounds, []), Ratio.One, Proportion.Zero, ScaleDivision.TenthGram));
+        Assert.Throws<ArgumentException>(() => CureDose.AmountFor(CureQuestion.Comminuted(HundredPounds, []), -Ratio.One, Pink, ScaleDivision.TenthGram));
     }
 }

@@ -1,7 +1,7 @@
 using ProcessorDesk.Trade.Curing;
 using Xunit;
 
-namespace ProcessorDesk.Trade.Tests.Curing;
+namespace ProcessorDesk.Trade.Tests.Published;
 
 /// <summary>Source: 9 CFR 424.21(c) and 424.22(b), text of the 2015 edition. An ounce to 100 lb is 1/1600 = 625 ppm.</summary>
 public sealed class CodeOfFederalRegulations424

@@ -2,7 +2,7 @@ using ProcessorDesk.Trade.Curing;
 using Xunit;
 using static ProcessorDesk.Trade.Tests.Curing.Cure;
 
-namespace ProcessorDesk.Trade.Tests.Curing;
+namespace ProcessorDesk.Trade.Tests.Published;
 
 /// <summary>
 /// Source: USDA FSIS Directive 7620.3, Processing Inspectors' Calculations Handbook (1995), as transcribed: ingoing ppm is
@@ -86,15 +86,40 @@ public sealed class ProcessingInspectorsHandbook
         Assert.NotEmpty(check.Working);
     }
 
-    /// <summary>A published wild-game ring sausage: 2 oz of cure on 45 lb, 173.61 ppm at 6.25 %.</summary>
+    /// <summary>Pumped: nitrite × pump × 1,000,000 / pickle. 2 lb in 1,000 lb at 10 %.</summary>
     [Fact]
-    public void That_a_formula_was_published_does_not_make_it_meet()
+    public void Two_pounds_in_a_thousand_pounds_of_pickle_pumped_to_a_tenth_are_200_ppm()
     {
-        var check = Check(Weight.FromPounds(45m), Of(Weight.FromOunces(2m)));
+        Assert.Equal(200m, 2m * 0.10m * 1_000_000m / 1000m);
+        foreach (var method in new[] { CureMethod.Pumped, CureMethod.ImmersionPickup })
+            Assert.Equal((200m, true), Answer(Pickled(method, 1000m, 10m, PureNitrite(2m))));
+    }
 
-        Assert.Equal(173.61m, decimal.Round(2m * 0.0625m / (45m * 16m) * 1_000_000m, 2));
-        Assert.Equal(173.61m, decimal.Round(check.NitritePpm, 2));
-        Assert.False(check.Meets);
+    /// <summary>Immersion, method two: nitrite × 1,000,000 / (green meat block + pickle). 0.2 lb on 800 and 200 lb.</summary>
+    [Fact]
+    public void At_equilibrium_a_fifth_of_a_pound_on_800_lb_of_meat_and_200_lb_of_pickle_is_200_ppm()
+    {
+        Assert.Equal(200m, 0.2m * 1_000_000m / (800m + 200m));
+
+        var question = new CureQuestion(CureMethod.ImmersionEquilibrium, [PureNitrite(0.2m)]) { Meat = Pounds(800m), Pickle = Pounds(200m) };
+
+        Assert.Equal((200m, true), Answer(question));
+    }
+
+    /// <summary>Dry: nitrite × 1,000,000 / green weight. An ounce to 100 lb.</summary>
+    [Fact]
+    public void Dry_cured_an_ounce_of_nitrite_to_100_lb_is_625_ppm()
+    {
+        Assert.Equal(625m, 1m / 1600m * 1_000_000m);
+        Assert.Equal((625m, true), Answer(new CureQuestion(CureMethod.Dry, [PureNitrite(1m / 16m)]) { Meat = Pounds(100m) }));
+    }
+
+    /// <summary>A 6.25 % nitrite and 4 % nitrate cure at 4 oz to 100 lb brings 4 × (1 − 0.0625 − 0.04) = 3.59 oz of salt.</summary>
+    [Fact]
+    public void A_cure_brings_salt_of_its_own()
+    {
+        Assert.Equal(3.59m, 4m * (1m - 0.0625m - 0.04m));
+        Assert.Equal(Weight.FromOunces(3.59m), Of(Weight.FromOunces(4m), 6.25m, 4m).RestAsSalt);
     }
 
     /// <summary>1 oz nitrite to 1 lb of salt is 1/17, 5.88 %, and not 6.25 %.</summary>

@@ -1,7 +1,7 @@
 using ProcessorDesk.Trade.Formulas;
 using Xunit;
 
-namespace ProcessorDesk.Trade.Tests.Formulas;
+namespace ProcessorDesk.Trade.Tests.Published;
 
 /// <summary>
 /// Source: North Dakota State University Extension, venison summer sausage: 15 lb venison, 10 lb pork trimmings, 7 oz salt,
