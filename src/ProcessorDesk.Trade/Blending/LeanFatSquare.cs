@@ -56,9 +56,12 @@ public sealed record LeanFatSquare(Proportion LeanFat, Proportion AddedFat, Prop
 
     /// <summary>Fat in a mix of the two as weighed, as a part of it, exactly.</summary>
     /// <exception cref="DivideByZeroException">Nothing was weighed.</exception>
-    public Ratio FatIn(Weight lean, Weight added) =>
-        (Of(LeanFat) * Ratio.Of(lean.Milligrams, 1) + Of(AddedFat) * Ratio.Of(added.Milligrams, 1))
-        / Ratio.Of((lean + added).Milligrams, 1);
+    public Ratio FatIn(Weight lean, Weight added) => WeighedMeat.FatIn([new(lean, LeanFat), new(added, AddedFat)]);
+
+    /// <summary>What a pound of the block costs in dollars, unrounded.</summary>
+    /// <inheritdoc cref="AddedShare" path="/exception"/>
+    public Ratio DollarsPerPound(PricePerPound lean, PricePerPound added) =>
+        (LeanShare * Ratio.Of(lean.CentsPerPound, 1) + AddedShare * Ratio.Of(added.CentsPerPound, 1)) / Ratio.Of(100, 1);
 
     private Proportion Leanest => LeanFat < AddedFat ? LeanFat : AddedFat;
 

@@ -89,6 +89,10 @@ public readonly record struct Ratio : IComparable<Ratio>
 
     public static bool operator >=(Ratio left, Ratio right) => left.CompareTo(right) >= 0;
 
+    public static Ratio Min(Ratio left, Ratio right) => left < right ? left : right;
+
+    public static Ratio Sum(IEnumerable<Ratio> ratios) => ratios.Aggregate(Zero, (sum, ratio) => sum + ratio);
+
     public int CompareTo(Ratio other) =>
         (Numerator * other.Denominator).CompareTo(other.Numerator * Denominator);
 

@@ -59,6 +59,21 @@ public sealed class LeanFatSquareTests
         Assert.Throws<DivideByZeroException>(() => Square(2m, 50m, 20m).FatIn(Weight.Zero, Weight.Zero));
     }
 
+    [Fact]
+    public void The_fat_of_several_measured_meats_is_worked_from_what_was_weighed()
+    {
+        // (30 × 2.42 + 10 × 53.01 + 2 × 88.69) / 42 = (72.6 + 530.1 + 177.38) / 42 = 780.08 / 42 %
+        WeighedMeat[] meats =
+        [
+            new(Weight.FromGrams(30m), Proportion.FromPercent(2.42m)),
+            new(Weight.FromGrams(10m), Proportion.FromPercent(53.01m)),
+            new(Weight.FromGrams(2m), Proportion.FromPercent(88.69m)),
+        ];
+
+        Assert.Equal(Ratio.FromDecimal(7.8008m) / Ratio.Of(42, 1), WeighedMeat.FatIn(meats));
+        Assert.Throws<DivideByZeroException>(() => WeighedMeat.FatIn([]));
+    }
+
     [Property(MaxTest = 2000, Arbitrary = [typeof(LeanFatSquareTests)])]
     public void There_is_an_answer_exactly_between_the_two_and_it_sums_and_hits_the_target((LeanFatSquare Square, Weight Block) blend)
     {

@@ -1,7 +1,7 @@
 using ProcessorDesk.Trade.Blending;
 using Xunit;
 
-namespace ProcessorDesk.Trade.Tests.Blending;
+namespace ProcessorDesk.Trade.Tests.Published;
 
 /// <summary>Source: USDA National Nutrient Database, Standard Reference; rows by their NDB number.</summary>
 public sealed class UsdaNutrientDatabase

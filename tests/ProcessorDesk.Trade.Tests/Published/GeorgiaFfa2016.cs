@@ -1,9 +1,9 @@
 using ProcessorDesk.Trade.Blending;
 using Xunit;
 
-namespace ProcessorDesk.Trade.Tests.Blending;
+namespace ProcessorDesk.Trade.Tests.Published;
 
-/// <summary>Source: Georgia FFA state meat problem 2016, and the square's usual exercises.</summary>
+/// <summary>Source: Georgia FFA state meat problem 2016, and exercises of the same kind, worked by arithmetic.</summary>
 public sealed class GeorgiaFfa2016
 {
     private static readonly ScaleDivision TenThousandth = ScaleDivision.Of(WeightUnit.Pound, 0.0001m);
@@ -25,9 +25,9 @@ public sealed class GeorgiaFfa2016
     [Fact]
     public void The_parts_cost_1_7566_a_pound()
     {
-        var square = new LeanFatSquare(Percent(23m), Percent(70m), Percent(28m));
+        Assert.Equal(1.7566m, decimal.Round((446.8085m * 1.78m + 53.1915m * 1.56m) / 500m, 4));
 
-        var cost = square.LeanShare * Ratio.FromDecimal(1.78m) + square.AddedShare * Ratio.FromDecimal(1.56m);
+        var cost = new LeanFatSquare(Percent(23m), Percent(70m), Percent(28m)).DollarsPerPound(PricePerPound.FromCents(178), PricePerPound.FromCents(156));
 
         Assert.Equal(1.7566m, decimal.Round(cost.ToDecimal(), 4));
     }
