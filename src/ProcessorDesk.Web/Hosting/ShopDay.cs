@@ -2,6 +2,7 @@ using System.Globalization;
 using Microsoft.EntityFrameworkCore;
 using ProcessorDesk.Records;
 using ProcessorDesk.Trade;
+using ProcessorDesk.Trade.Deadlines;
 
 namespace ProcessorDesk.Web.Hosting;
 
@@ -28,6 +29,9 @@ public sealed class ShopDay(RecordsContext records, TimeProvider clock)
     public DateTime Local(DateTime utc) => TimeZoneInfo.ConvertTimeFromUtc(DateTime.SpecifyKind(utc, DateTimeKind.Utc), Zone);
 
     public DateOnly DayOf(DateTime utc) => DateOnly.FromDateTime(Local(utc));
+
+    /// <summary>Whether boxes of that moment have waited past the shop's own days.</summary>
+    public bool IsUnclaimed(DateTime boxedUtc) => UnclaimedRule.Shops(Settings.UnclaimedAfterDays).Days(DayOf(boxedUtc), null).IsUnclaimedOn(Today);
 
     /// <summary>A time typed on the shop's clock, in UTC; the earlier of two where autumn repeats the hour.</summary>
     public DateTime ToUtc(DateTime local)

@@ -57,7 +57,7 @@ public sealed class IndexModel(RecordsContext records, ShopDay day) : StationPag
 
     public string Waited(DateTime utc) => DaysSince(utc) switch { 0 => "Since today", 1 => "1 day", var days => $"{days} days" };
 
-    public bool IsUnclaimed(Row row) => row.BoxedAt is { } boxed && DaysSince(boxed) > UnclaimedAfter;
+    public bool IsUnclaimed(Row row) => row.BoxedAt is { } boxed && day.IsUnclaimed(boxed);
 
     public string Date(DateOnly date) => day.Date(date);
 

@@ -76,7 +76,7 @@ internal sealed class TodayWork(TodayFacts facts, ShopDay shop, Func<string, str
         && !facts.Troubles.Any(hold => hold.StopsKnife && (hold.JobId == job.Id || job.Animals.Any(animal => animal.Id == hold.AnimalId)))
         && job.Animals.All(animal => animal.IsWhollyShared);
 
-    private bool IsUnclaimed(TodayJob job) => job.BoxedAt is not null && DaysBoxed(job) > shop.Settings.UnclaimedAfterDays;
+    private bool IsUnclaimed(TodayJob job) => job.BoxedAt is { } boxed && shop.IsUnclaimed(boxed);
 
     private int DaysBoxed(TodayJob job) => shop.Today.DayNumber - shop.DayOf(job.BoxedAt!.Value).DayNumber;
 
