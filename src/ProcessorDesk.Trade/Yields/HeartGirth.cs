@@ -8,6 +8,7 @@ namespace ProcessorDesk.Trade.Yields;
 public static class HeartGirth
 {
     public const string Source = "SEAFWA 1976, 545 white-tailed deer (69 to 74 % of the variation explained)";
+    public const string Mark = "A";
 
     /// <summary>Inches; from memory.</summary>
     public const decimal LeastInches = 20m;
@@ -15,6 +16,7 @@ public static class HeartGirth
     /// <summary>Inches; from memory.</summary>
     public const decimal MostInches = 50m;
 
+    /// <summary>Live and field-dressed weight.</summary>
     /// <param name="inches">Girth in inches, 20 to 50; outside there is a finding and no weight.</param>
     /// <param name="fawn">Whether the deer is in its first year.</param>
     public static GirthEstimate Estimate(decimal inches, bool fawn)
@@ -22,10 +24,10 @@ public static class HeartGirth
         if (inches is < LeastInches or > MostInches)
             return new GirthEstimate(null, null, new Finding(
                 "Girth", "The published lines hold only from 20 to 50 in around the chest. Measure again, or weigh the animal.",
-                FormattableString.Invariant($"{inches:0.##} in"), "20 to 50 in", Source));
-        return fawn
-            ? new GirthEstimate(Weight.FromPounds(5.3003m * inches - 74.1489m), Weight.FromPounds(3.9499m * inches - 55.6158m), null)
-            : new GirthEstimate(Weight.FromPounds(6.5520m * inches - 95.0128m), Weight.FromPounds(5.6037m * inches - 94.0982m), null);
+                FormattableString.Invariant($"{inches:0.##} in"), "20 to 50 in", Source), []);
+        var (live, dressed) = fawn ? (GirthLine.FawnLive, GirthLine.FawnDressed) : (GirthLine.AdultLive, GirthLine.AdultDressed);
+        return new GirthEstimate(
+            live.At(inches), dressed.At(inches), null, ["live: " + live.Working(inches), "field-dressed: " + dressed.Working(inches)]);
     }
 }
 
@@ -33,4 +35,5 @@ public static class HeartGirth
 /// <param name="Live">Null where the girth is outside the span.</param>
 /// <param name="Dressed">Field-dressed; null where the girth is outside the span.</param>
 /// <param name="Refusal">Null where there are weights.</param>
-public sealed record GirthEstimate(Weight? Live, Weight? Dressed, Finding? Refusal);
+/// <param name="Working">The arithmetic, a line a step; empty where there are no weights.</param>
+public sealed record GirthEstimate(Weight? Live, Weight? Dressed, Finding? Refusal, IReadOnlyList<string> Working);

@@ -25,6 +25,7 @@ public static class PublishedRatios
 
     private static readonly Species[] s_deer = [WhiteTailDeer, MuleDeer];
 
+    /// <summary>The rules, in the order of the species.</summary>
     public static IReadOnlyList<PublishedRatio> All { get; } =
     [
         new("deer-dressed-live", s_deer, FieldDressed, Live, "", Ratio.Of(134, 105), default,
@@ -53,6 +54,8 @@ public static class PublishedRatios
         new("beef-live-hanging", [Beef], Live, Hanging, "", Of(0.61m), default, Spread.Between(0.60m, 0.64m),
             Spread.Between(0.55m, 0.70m), Kentucky, "A"),
         new("beef-hanging-takehome", [Beef], Hanging, TakeHome, "", Of(0.705m), default, null, Spread.Between(0.65m, 0.80m), OklahomaBeef, "A"),
+        new("beef-hanging-takehome-michigan", [Beef], Hanging, TakeHome, "by the plain 70 %", Of(0.70m), default,
+            Spread.Between(0.68m, 0.70m), Spread.Between(0.65m, 0.80m), "Michigan State University, freezer beef", "A"),
         new("beef-hanging-boneless", [Beef], Hanging, Boneless, "", Of(0.50m), default, null, Spread.Between(0.48m, 0.60m), MichiganBeef, "A"),
         new("hog-live-hanging", [Hog], Live, Hanging, "", Of(0.72m), default, null, Spread.Between(0.68m, 0.77m),
             HogDressing + " (scalded, head on)", "A"),
@@ -74,6 +77,10 @@ public static class PublishedRatios
     /// <summary>The rule used unasked for a species between two states; null where none is published.</summary>
     public static PublishedRatio? Find(Species species, CarcassState from, CarcassState to) =>
         All.FirstOrDefault(ratio => ratio.From == from && ratio.To == to && ratio.Variant.Length == 0 && ratio.Species.Contains(species));
+
+    /// <summary>The rules for other animals or another cutting between two states: females, skinned, without the head.</summary>
+    public static IEnumerable<PublishedRatio> Variants(Species species, CarcassState from, CarcassState to) =>
+        From(species, from).Where(ratio => ratio.To == to && ratio.Variant.Length > 0);
 
     /// <summary>Every rule that leads on from a state, variants too.</summary>
     public static IEnumerable<PublishedRatio> From(Species species, CarcassState from) =>

@@ -44,7 +44,7 @@ public sealed record YieldStatement
         ? $"{Came} {Standing}"
         : $"{Came} Expected: {Forecast.Print()}. {Standing} Source: {Forecast.Source}.";
 
-    /// <summary>Only a result past the widest published range is flagged.</summary>
+    /// <summary>Only a result past the published extreme range is flagged.</summary>
     public bool IsFlagged => Verdict == YieldVerdict.Outside;
 
     /// <param name="from">Zero or more.</param>
@@ -64,6 +64,8 @@ public sealed record YieldStatement
             return YieldVerdict.NoRange;
         if (forecast is { UsualLow: { } usualLow, UsualHigh: { } usualHigh } && Inside(usualLow, usualHigh))
             return YieldVerdict.InsideUsual;
+        if (forecast.ExtremeLow is null)
+            return YieldVerdict.BeyondUsual;
         return Inside(low, high) ? YieldVerdict.InsideExtreme : YieldVerdict.Outside;
 
         bool Inside(Weight least, Weight most) =>
@@ -79,6 +81,7 @@ public sealed record YieldStatement
         YieldVerdict.Outside when division.CountOf(Actual) < division.CountOf(Forecast!.Low!.Value) =>
             "This is below the published range: look for a weight not booked, and tell the owner about damage or heavy trimming.",
         YieldVerdict.Outside => "This is above the published range: look for a weight booked twice or to the wrong animal.",
+        YieldVerdict.BeyondUsual => "This is beyond the usual range; how far it may stray at the extreme is not published.",
         YieldVerdict.NoRange => "No range is published for it.",
     };
 }

@@ -67,6 +67,35 @@ public sealed class PublishedRatiosTests
     public void Variants_are_listed_beside_the_rule_used_unasked() =>
         Assert.Equal([1.36m, 1.51m], PublishedRatios.From(Pronghorn, FieldDressed).Select(ratio => ratio.Factor.ToDecimal()));
 
+    [Fact]
+    public void Every_variant_between_two_states_says_what_it_is_for()
+    {
+        Assert.Equal(
+            [
+                (Pronghorn, "pronghorn-dressed-live-female", 1.51m), (Hog, "hog-live-hanging-skinned", 0.63m),
+                (Hog, "hog-hanging-takehome-lean", 0.63m), (Beef, "beef-hanging-takehome-michigan", 0.70m),
+            ],
+            from species in Enum.GetValues<Species>()
+            from start in Enum.GetValues<CarcassState>()
+            from to in Enum.GetValues<CarcassState>()
+            from ratio in PublishedRatios.Variants(species, start, to)
+            select (species, ratio.Id, ratio.Factor.ToDecimal()));
+    }
+
+    [Property]
+    public void More_weight_never_foretells_less(Keyed keyed, Weight more)
+    {
+        foreach (var ratio in PublishedRatios.All)
+        {
+            if (ratio.Forecast(keyed.Weight) is not { } less)
+                continue;
+            var larger = ratio.Forecast(keyed.Weight + more)!;
+            Assert.True(larger.Typical >= less.Typical);
+            Assert.True(larger.Low is null || larger.Low >= less.Low);
+            Assert.True(larger.High is null || larger.High >= less.High);
+        }
+    }
+
     [Property]
     public void Ranges_hold_the_typical_figure_and_the_usual_lies_in_the_extreme(Keyed keyed)
     {

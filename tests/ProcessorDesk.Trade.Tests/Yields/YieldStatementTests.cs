@@ -63,6 +63,24 @@ public sealed class YieldStatementTests
         Assert.EndsWith("Expected: 51.0 lb. No range is published for it. Source: common practice, no source.", statement.Words, StringComparison.Ordinal);
     }
 
+    /// <summary>Lamb, University of Wisconsin: usually 0.65 to 0.75 of hanging, and no extreme published.</summary>
+    [Theory]
+    [InlineData("19.49", YieldVerdict.BeyondUsual)]
+    [InlineData("19.50", YieldVerdict.InsideUsual)]
+    [InlineData("22.50", YieldVerdict.InsideUsual)]
+    [InlineData("22.51", YieldVerdict.BeyondUsual)]
+    public void Only_a_result_past_a_published_extreme_is_flagged(string actual, YieldVerdict verdict)
+    {
+        var from = Weight.FromPounds(30m);
+        var forecast = Forecasting.Forecast(Species.Lamb, CarcassState.Hanging, CarcassState.BoneIn, from);
+
+        var statement = YieldStatement.Of(from, WeightText.Parse(actual, WeightUnit.Pound).Result, forecast, ScaleDivision.HundredthPound);
+
+        Assert.Equal(verdict, statement.Verdict);
+        Assert.False(statement.IsFlagged);
+        Assert.Equal(verdict == YieldVerdict.BeyondUsual, statement.Standing.StartsWith("This is beyond the usual range;", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Nothing_weighed_at_the_start_has_no_ratio() =>
         Assert.Null(YieldStatement.Of(Weight.Zero, Weight.FromPounds(1m), null, ScaleDivision.HundredthPound).Ratio);

@@ -34,9 +34,7 @@ public static class CarcassWeights
     {
         if (weights.Last(WeighInKind.HotHanging) is not { IsPositive: true } hot || weights.Last(WeighInKind.ChilledHanging) is not { } chilled)
             return null;
-        var lost = $"{shop.PrintRail(hot - chilled)}, {ChillLoss.Measured(hot, chilled).PrintPercent()} of the hot weight.";
-        return ChillLoss.For(species) is { } published
-            ? $"{lost} Published for the first day: {published.Low.Print()} to {published.High.Print()} ({published.Source})."
-            : $"{lost} No figure is published for this species.";
+        var statement = ChillStatement.Of(species, hot, chilled);
+        return $"{shop.PrintRail(statement.Lost)}, {statement.Part.PrintPercent()} of the hot weight. {statement.Standing}";
     }
 }

@@ -1,10 +1,10 @@
 using ProcessorDesk.Trade.Yields;
 using Xunit;
 
-namespace ProcessorDesk.Trade.Tests.Yields;
+namespace ProcessorDesk.Trade.Tests.Published;
 
 /// <summary>Source: Michigan State University Extension, Preserving Food Safely, 01600637 (deer) and 01600636 (elk size).</summary>
-public sealed class MichiganVenisonTests
+public sealed class MichiganStateVenison
 {
     private static readonly ScaleDivision s_tenth = ScaleDivision.Of(WeightUnit.Pound, 0.1m);
 

@@ -1,10 +1,10 @@
 using ProcessorDesk.Trade.Yields;
 using Xunit;
 
-namespace ProcessorDesk.Trade.Tests.Yields;
+namespace ProcessorDesk.Trade.Tests.Published;
 
 /// <summary>Source: Oklahoma Department of Agriculture, how much meat a 1,000 lb steer and a 250 lb hog give.</summary>
-public sealed class OklahomaSteerAndHogTests
+public sealed class OklahomaDepartmentOfAgriculture
 {
     private static readonly ScaleDivision s_pound = ScaleDivision.Of(WeightUnit.Pound, 1m);
     private static readonly ScaleDivision s_tenth = ScaleDivision.Of(WeightUnit.Pound, 0.1m);

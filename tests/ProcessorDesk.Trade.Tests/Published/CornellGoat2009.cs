@@ -1,10 +1,10 @@
 using ProcessorDesk.Trade.Yields;
 using Xunit;
 
-namespace ProcessorDesk.Trade.Tests.Yields;
+namespace ProcessorDesk.Trade.Tests.Published;
 
 /// <summary>Source: Cornell University 2009, a goat weighed live, hanging and cut.</summary>
-public sealed class CornellGoatTests
+public sealed class CornellGoat2009
 {
     private static readonly ScaleDivision s_tenth = ScaleDivision.Of(WeightUnit.Pound, 0.1m);
 

@@ -1,10 +1,10 @@
 using ProcessorDesk.Trade.Yields;
 using Xunit;
 
-namespace ProcessorDesk.Trade.Tests.Yields;
+namespace ProcessorDesk.Trade.Tests.Published;
 
 /// <summary>Source: Michigan State University, freezer beef: cuts of a carcass at 70 % take-home.</summary>
-public sealed class MichiganBeefTests
+public sealed class MichiganStateFreezerBeef
 {
     private static readonly ScaleDivision s_pound = ScaleDivision.Of(WeightUnit.Pound, 1m);
 

@@ -1,10 +1,10 @@
 using ProcessorDesk.Trade.Yields;
 using Xunit;
 
-namespace ProcessorDesk.Trade.Tests.Yields;
+namespace ProcessorDesk.Trade.Tests.Published;
 
 /// <summary>Source: Noble Research Institute 2012, adult white-tailed deer.</summary>
-public sealed class NobleDeerTests
+public sealed class NobleResearchInstitute2012
 {
     [Fact]
     public void A_dressed_deer_of_105_lb_was_134_lb_alive_between_126_and_141()

@@ -1,9 +1,9 @@
 using Xunit;
 
-namespace ProcessorDesk.Trade.Tests.Yields;
+namespace ProcessorDesk.Trade.Tests.Published;
 
 /// <summary>Source: Pennsylvania State University, dressing percentages of a steer, a hog and a lamb.</summary>
-public sealed class PennStateDressingTests
+public sealed class PennStateDressing
 {
     [Theory]
     [InlineData(1312, 60, "787 lb")]

@@ -1,10 +1,10 @@
 using ProcessorDesk.Trade.Yields;
 using Xunit;
 
-namespace ProcessorDesk.Trade.Tests.Yields;
+namespace ProcessorDesk.Trade.Tests.Published;
 
 /// <summary>Source: SEAFWA 1976, 545 white-tailed deer.</summary>
-public sealed class HeartGirthTests
+public sealed class Seafwa1976
 {
     private static readonly ScaleDivision s_tenth = ScaleDivision.Of(WeightUnit.Pound, 0.1m);
 
@@ -35,6 +35,15 @@ public sealed class HeartGirthTests
             Assert.Equal(held, estimate.Refusal is null);
             Assert.Equal(held, estimate.Live is { IsPositive: true } && estimate.Dressed is { IsPositive: true });
         }
+    }
+
+    [Fact]
+    public void The_working_is_the_published_line()
+    {
+        Assert.Equal(
+            ["live: 6.5520 × 36 in − 95.0128 = 140.8592 lb", "field-dressed: 5.6037 × 36 in − 94.0982 = 107.635 lb"],
+            HeartGirth.Estimate(36m, fawn: false).Working);
+        Assert.Empty(HeartGirth.Estimate(51m, fawn: false).Working);
     }
 
     [Fact]
