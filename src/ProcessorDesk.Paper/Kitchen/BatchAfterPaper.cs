@@ -17,18 +17,26 @@ internal static class BatchAfterPaper
             Blanks.Draw(sheet, ("Begun", 22), ("Ended", 22), ("Temperature of the room, °F", 30), ("Initials", 18));
         }
 
-        var stuffed = after.Casings.Length > 0;
-        if (stuffed)
+        if (after.Casings.Length > 0)
+        {
             Said(sheet, "Casings", after.Casings);
-        else
-            sheet.Heading("Packing", Blanks.Height);
-        var done = stuffed ? "Stuffed" : "Packed";
-        Blanks.Draw(sheet, ($"{done} from", 18), ("to", 18), ($"Weight {done.ToLowerInvariant()}, lb", 24), ("Left in the machines, lb", 24), ("Initials", 16));
+            Done(sheet, "Stuffed");
+        }
+
         foreach (var log in after.Logs)
             Log(sheet, log);
+        if (after.Casings.Length == 0)
+        {
+            sheet.Heading("Packing", Blanks.Height);
+            Done(sheet, "Packed");
+        }
+
         sheet.Heading("Finished weight", Blanks.Height);
         Blanks.Draw(sheet, ("Finished weight, lb", 30), ("Pieces or packs", 22), ("Day and time", 28), ("Initials", 20));
     }
+
+    private static void Done(Sheet sheet, string done) =>
+        Blanks.Draw(sheet, ($"{done} from", 18), ("to", 18), ($"Weight {done.ToLowerInvariant()}, lb", 24), ("Left in the machines, lb", 24), ("Initials", 16));
 
     private static void Said(Sheet sheet, string heading, string words)
     {

@@ -8,9 +8,9 @@ namespace ProcessorDesk.Paper;
 public sealed record BatchLog(string Heading, string Target, IReadOnlyList<string> Columns, int Lines)
 {
     /// <summary>With the lines of a log of chilling it stands on one page, the finished weight too.</summary>
-    public static BatchLog Cooking(string target, int lines = 13) => new("Smoking and cooking", target, ["Probe 1, °F", "Probe 2, °F", "Chamber, °F"], lines);
+    public static BatchLog Cooking(string target, int lines = 11) => new("Smoking and cooking", target, ["Probe 1, °F", "Probe 2, °F", "Chamber, °F"], lines);
 
-    public static BatchLog Chilling(string target, int lines = 7) => new("Chilling", target, ["Probe 1, °F", "Probe 2, °F", "Room, °F"], lines);
+    public static BatchLog Chilling(string target, int lines = 6) => new("Chilling", target, ["Probe 1, °F", "Probe 2, °F", "Room, °F"], lines);
 
     public static BatchLog Fermenting(string target, int lines = 10) => new("Fermenting", target, ["Acidity, pH", "Product, °F", "Chamber, °F"], lines);
 }
