@@ -7,6 +7,9 @@ namespace ProcessorDesk.Trade.Formulas;
 /// <param name="IsCured">The product is a cured one: without cure it is not made.</param>
 public sealed record Formula(string Name, Proportion LeanShare, bool IsCured, IReadOnlyList<FormulaLine> Lines)
 {
+    /// <summary>Casings and other things that go by the piece; they are no part of the weight.</summary>
+    public IReadOnlyList<PieceLine> Pieces { get; init; } = [];
+
     /// <summary>Everything that is not meat as a part of the meat block, exactly.</summary>
     public Ratio Additions => Lines.Aggregate(Ratio.Zero, (sum, line) => sum + line.OfMeatBlock);
 
@@ -43,6 +46,8 @@ public sealed record Formula(string Name, Proportion LeanShare, bool IsCured, IR
             yield return new Finding($"{field}.{nameof(line.Nitrite)}", $"{line.Name} is a cure and states no nitrite or nitrate. Copy its strength from the label.", "0 %");
         foreach (var finding in CureStrength.Check(line.Nitrite, line.Nitrate))
             yield return finding with { Field = $"{field}.{finding.Field}" };
+        if (line.Nitrite + line.Nitrate <= Proportion.Whole && line.Stated > Proportion.Whole)
+            yield return new Finding($"{field}.{nameof(line.Salt)}", $"Salt, fat, water and cure in {line.Name} are together at most 100 % of it.", line.Stated.Print(), "100 %");
     }
 
     private static IEnumerable<Finding> Past(Ratio found, CureLimit limit)

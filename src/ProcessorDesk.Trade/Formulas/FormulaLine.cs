@@ -7,27 +7,50 @@ namespace ProcessorDesk.Trade.Formulas;
 /// <param name="IsCure">It is weighed in as a cure; a seasoning may hold cure without being one.</param>
 public sealed record FormulaLine(string Name, Ratio OfMeatBlock, Proportion Nitrite, Proportion Nitrate, bool IsCure)
 {
+    /// <summary>Salt in it: 100 % of salt; of pink curing salt what is neither nitrite nor nitrate. Stated, never assumed.</summary>
+    public Proportion Salt { get; init; }
+
+    /// <summary>Fat in it.</summary>
+    public Proportion Fat { get; init; }
+
+    /// <summary>Water or ice that is added with it: 100 % of water.</summary>
+    public Proportion Water { get; init; }
+
+    public Additive Additive { get; init; }
+
+    /// <summary>What a pound of it costs; null where nobody said.</summary>
+    public PricePerPound? Price { get; init; }
+
     /// <summary>There is nitrite or nitrate in it, whatever it is called.</summary>
     public bool HoldsCure => !Nitrite.IsZero || !Nitrate.IsZero;
 
+    /// <summary>All that is stated to be in it; more than the whole is impossible.</summary>
+    public Proportion Stated => Nitrite + Nitrate + Salt + Fat + Water;
+
     /// <summary>An addition without cure, in percent of the meat block.</summary>
-    public static FormulaLine OfPercent(string name, decimal percentOfBlock) =>
-        new(name, PercentOfBlock(percentOfBlock), Proportion.Zero, Proportion.Zero, false);
+    public static FormulaLine OfPercent(string name, decimal percentOfBlock) => Of(name, percentOfBlock, FormulaBasis.PercentOfBlock);
 
     /// <summary>An addition without cure, in ounces to 100 lb of meat block.</summary>
-    public static FormulaLine OfOunces(string name, decimal ouncesPer100Pounds) =>
-        new(name, OuncesPer100Pounds(ouncesPer100Pounds), Proportion.Zero, Proportion.Zero, false);
+    public static FormulaLine OfOunces(string name, decimal ouncesPer100Pounds) => Of(name, ouncesPer100Pounds, FormulaBasis.OuncesPer100Pounds);
+
+    /// <summary>An addition without cure, as recipes write it.</summary>
+    public static FormulaLine Of(string name, decimal amount, FormulaBasis basis) => new(name, Part(amount, basis), Proportion.Zero, Proportion.Zero, false);
 
     /// <summary>A cure, as a part of the meat block.</summary>
     public static FormulaLine OfCure(string name, Ratio ofMeatBlock, Proportion nitrite, Proportion nitrate) =>
         new(name, ofMeatBlock, nitrite, nitrate, true);
 
-    /// <summary>2 for 2 % of the meat block: exactly 1/50.</summary>
-    public static Ratio PercentOfBlock(decimal percent) => Ratio.FromDecimal(percent) / Ratio.Of(100, 1);
+    /// <summary>The part of the meat block an amount means, exactly: 1 oz to 25 lb and 4 oz to 100 lb are both 1/400.</summary>
+    public static Ratio Part(decimal amount, FormulaBasis basis) => basis switch
+    {
+        FormulaBasis.PercentOfBlock => Ratio.FromDecimal(amount) / Ratio.Of(100, 1),
+        FormulaBasis.OuncesPer100Pounds => OuncesPerPounds(amount, 100m),
+        FormulaBasis.OuncesPer25Pounds => OuncesPerPounds(amount, 25m),
+        FormulaBasis.GramsPerKilogram => Ratio.FromDecimal(amount) / Ratio.Of(1000, 1),
+    };
 
     /// <summary>4 for 4 oz to 100 lb of meat block: exactly 1/400.</summary>
-    public static Ratio OuncesPer100Pounds(decimal ounces) =>
-        Ratio.FromDecimal(ounces) / Ratio.Of(100 * UnitFactors.OuncesPerPound, 1);
+    public static Ratio OuncesPer100Pounds(decimal ounces) => Part(ounces, FormulaBasis.OuncesPer100Pounds);
 
     /// <summary>Ounces to any weight of meat block, as recipes print them: 1 and 25 lb is exactly 1/400.</summary>
     public static Ratio OuncesPerPounds(decimal ounces, decimal pounds) =>

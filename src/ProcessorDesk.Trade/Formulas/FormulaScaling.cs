@@ -13,12 +13,14 @@ public static class FormulaScaling
     /// limits stays inside them. Whether it is inside is in <see cref="ScaledFormula.Cure"/>.
     /// </summary>
     /// <param name="meatBlock">Zero or more.</param>
-    /// <param name="small">The small scale's division.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The meat block is below zero.</exception>
+    /// <param name="small">The small scale's division, in any unit.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The meat block is below zero, or a piece holds nothing.</exception>
     public static ScaledFormula Scale(Formula formula, Weight meatBlock, ScaleDivision small)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(meatBlock, Weight.Zero);
-        ScaledLine[] lines = [.. formula.Lines.Select(line => Scale(line, meatBlock, small))];
+        var block = KeyedFigure.InMilligrams(meatBlock, WeightUnit.Pound);
+        ScaledLine[] lines = [.. formula.Lines.Select(line => Scale(line, block * line.OfMeatBlock, small))];
+        var green = block * (Ratio.One + formula.Additions);
         var lean = formula.LeanShare.ToRatio().Times(meatBlock);
         var cured = formula.IsCured || formula.Lines.Any(line => line.HoldsCure);
         return new ScaledFormula(
@@ -27,16 +29,21 @@ public static class FormulaScaling
             lean,
             meatBlock - lean,
             lines,
+            [.. formula.Pieces.Select(piece => new ScaledPieces(piece, piece.CountFor(green)))],
             lines.Aggregate(meatBlock, (sum, line) => sum + line.Amount),
             cured ? ComminutedCure.Check(meatBlock, Cures(lines)) : null);
     }
 
-    private static ScaledLine Scale(FormulaLine line, Weight meatBlock, ScaleDivision small)
+    private static ScaledLine Scale(FormulaLine line, Ratio milligrams, ScaleDivision small)
     {
-        var (amount, ounces) = line.IsCure || line.HoldsCure
-            ? (Portion.Down(meatBlock, line.OfMeatBlock, small), Portion.Down(meatBlock, line.OfMeatBlock, OunceDivision))
-            : (Portion.Nearest(meatBlock, line.OfMeatBlock, small), Portion.Nearest(meatBlock, line.OfMeatBlock, OunceDivision));
-        return new ScaledLine(line, amount, small.Print(amount), WeightText.PoundsAndOunces(ounces, OunceDivision));
+        var isCure = line.IsCure || line.HoldsCure;
+        var amount = ScaledLine.On(small, milligrams, isCure);
+        return new ScaledLine(
+            line,
+            milligrams,
+            amount,
+            small.Print(amount),
+            WeightText.PoundsAndOunces(ScaledLine.On(OunceDivision, milligrams, isCure), OunceDivision));
     }
 
     private static CureAmount[] Cures(IEnumerable<ScaledLine> lines) =>

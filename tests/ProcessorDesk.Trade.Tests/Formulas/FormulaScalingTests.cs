@@ -62,6 +62,43 @@ public sealed class FormulaScalingTests
         Assert.False(scaled.Cure!.Meets);
     }
 
+    [Theory]
+    [InlineData("25", "5", 5)] // 25 lb of 5 lb each, exactly
+    [InlineData("25.01", "5", 6)]
+    [InlineData("24.99", "5", 5)]
+    [InlineData("0", "5", 0)]
+    [InlineData("10", "3", 4)]
+    public void Casings_go_by_the_piece_up_to_whole_ones(string green, string each, long count)
+    {
+        var formula = new Formula("Plain", Proportion.Whole, false, []) { Pieces = [new PieceLine("Casing", Weight.FromPounds(Mixture.Figure(each)))] };
+
+        var pieces = FormulaScaling.Scale(formula, Weight.FromPounds(Mixture.Figure(green)), ScaleDivision.TenthGram).Pieces;
+
+        Assert.Equal(count, Assert.Single(pieces).Count);
+    }
+
+    [Fact]
+    public void Casings_are_for_the_green_weight_with_all_that_is_added()
+    {
+        // 100 lb of meat with 4.5 % added are 104.5 lb: 21 of 5 lb
+        var formula = Fresh with { Pieces = [new PieceLine("Casing", Weight.FromPounds(5m))] };
+
+        Assert.Equal(21, FormulaScaling.Scale(formula, Weight.FromPounds(100m), ScaleDivision.TenthGram).Pieces[0].Count);
+        Assert.Throws<ArgumentOutOfRangeException>(() => FormulaScaling.Scale(formula with { Pieces = [new PieceLine("Casing", Weight.Zero)] }, Weight.FromPounds(1m), ScaleDivision.TenthGram));
+    }
+
+    [Fact]
+    public void A_line_can_be_read_on_any_scale()
+    {
+        // 10 lb: 1.5 % is 68.03886 g, 2.4 oz, 0.15 lb
+        var salt = FormulaScaling.Scale(Fresh, Weight.FromPounds(10m), ScaleDivision.TenthGram).Lines[0];
+
+        Assert.Equal(Ratio.FromDecimal(10m * 453_592.37m * 0.015m), salt.Milligrams);
+        Assert.Equal(Weight.FromGrams(68m), salt.On(ScaleDivision.Of(WeightUnit.Gram, 1m)));
+        Assert.Equal(Weight.FromOunces(2.5m), salt.On(ScaleDivision.Of(WeightUnit.Ounce, 0.5m)));
+        Assert.Equal(Weight.FromPounds(0.15m), salt.On(ScaleDivision.HundredthPound));
+    }
+
     [Fact]
     public void A_meat_block_below_zero_is_a_slip() =>
         Assert.Throws<ArgumentOutOfRangeException>(() => FormulaScaling.Scale(Fresh, Weight.FromGrams(-1m), ScaleDivision.TenthGram));
@@ -84,6 +121,12 @@ public sealed class FormulaScalingTests
         var scaled = FormulaScaling.Scale(formula, block, small);
 
         Assert.Equal(scaled.Lines[0].Amount.IsPositive, scaled.Cure!.Meets);
+        foreach (var unit in Enum.GetValues<WeightUnit>())
+        {
+            var other = scaled.Lines[0].On(ScaleDivision.Of(unit, 0.01m));
+            Assert.Equal(other.IsPositive, ComminutedCure.Check(block, [new CureAmount("Cure", other, strength, Proportion.Zero)]).Meets);
+        }
+
         Assert.Equal(block, scaled.Lean + scaled.AddedFat);
         Assert.Equal(scaled.Green, scaled.MeatBlock + scaled.Lines[0].Amount + scaled.Lines[1].Amount);
         Assert.InRange(scaled.Lines[1].Amount.Milligrams - block.Milligrams * (mix.SaltPpm / 1_000_000m), -5m * mix.Division - 1m, 5m * mix.Division + 1m);

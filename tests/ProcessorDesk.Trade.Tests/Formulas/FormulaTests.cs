@@ -23,6 +23,8 @@ public sealed class FormulaTests
         Assert.Equal(Ratio.Of(1, 400), UseLevel.OfMeatBlock);
         Assert.Equal(Ratio.Of(1, 800), FormulaLine.OfOunces("Pepper", 2m).OfMeatBlock);
         Assert.Equal(Ratio.Of(1, 400), FormulaLine.OuncesPerPounds(1m, 25m));
+        Assert.Equal(Ratio.Of(1, 400), FormulaLine.Part(1m, FormulaBasis.OuncesPer25Pounds));
+        Assert.Equal(Ratio.Of(1, 400), FormulaLine.Part(2.5m, FormulaBasis.GramsPerKilogram));
     }
 
     [Fact]

@@ -1,3 +1,4 @@
+using ProcessorDesk.Trade.Curing;
 using ProcessorDesk.Trade.Formulas;
 using Xunit;
 
@@ -66,5 +67,30 @@ public sealed class NorthDakotaStateUniversity
         Assert.True(scaled.Cure!.Meets);
         Assert.Equal(156.11m, decimal.Round(113.3m * 0.0625m / 45_359.237m * 1_000_000m, 2));
         Assert.Equal("156.11 ppm", scaled.Cure.NitriteText);
+    }
+
+    [Fact]
+    public void With_the_salt_of_the_cure_it_is_1_984_percent_of_the_meat()
+    {
+        // 7 oz and 1 oz × 93.75 % are 7.9375 oz on 400
+        Assert.Equal(1.984m, decimal.Round((7m + 0.9375m) / 400m * 100m, 3));
+        var stated = SummerSausage with
+        {
+            Lines = [.. SummerSausage.Lines.Select(line => line with { Salt = line.Name == "Salt" ? Proportion.Whole : line.IsCure ? Proportion.FromPercent(93.75m) : Proportion.Zero })],
+        };
+
+        var mix = FormulaComposition.Of(stated, new MeatContent(Proportion.FromPercent(2.42m), null), new MeatContent(Proportion.FromPercent(50m), null));
+
+        Assert.Equal(Ratio.FromDecimal(7.9375m / 400m), mix.Salt);
+        Assert.Equal(CureStrength.Rest(Proportion.FromPercent(6.25m), Proportion.Zero), Proportion.FromPercent(93.75m));
+    }
+
+    [Fact]
+    public void On_a_scale_of_ounces_the_cure_is_4_oz_and_meets()
+    {
+        var cure = FormulaScaling.Scale(SummerSausage, Weight.FromPounds(100m), ScaleDivision.Of(WeightUnit.Ounce, 0.05m));
+
+        Assert.Equal("4.00 oz", cure.Lines[1].Grams);
+        Assert.True(cure.Cure!.Meets);
     }
 }
