@@ -6,8 +6,9 @@ namespace ProcessorDesk.Trade.Curing;
 /// <param name="Milligrams">Above zero, exactly as keyed.</param>
 /// <param name="Factor">The pump or pick-up as a part; one where there is none.</param>
 /// <param name="Steps">How a hand writes it behind the agent: "÷ 16,197.8 g of meat block".</param>
+/// <param name="StepsBack">How a hand writes it behind a limit: "× 16,197.8 g of meat block".</param>
 /// <param name="MoreOf">What is too little of where there is too much cure.</param>
-internal sealed record CureBase(Ratio Milligrams, Ratio Factor, string Steps, string MoreOf)
+internal sealed record CureBase(Ratio Milligrams, Ratio Factor, string Steps, string StepsBack, string MoreOf)
 {
     /// <summary>Agent to base for each milligram of the agent.</summary>
     public Ratio Share => Factor / Milligrams;
@@ -24,13 +25,23 @@ internal sealed record CureBase(Ratio Milligrams, Ratio Factor, string Steps, st
     };
 
     private static CureBase OnMeat(KeyedWeight meat, string name, string moreOf) =>
-        new(meat.Milligrams, Ratio.One, $"÷ {Grams(meat)} of {name}", moreOf);
+        new(meat.Milligrams, Ratio.One, $"÷ {Grams(meat)} of {name}", $"× {Grams(meat)} of {name}", moreOf);
 
     private static CureBase OnPickle(KeyedWeight pickle, Proportion pump, string name) =>
-        new(pickle.Milligrams, pump.ToRatio(), $"× {pump.Print()} {name} ÷ {Grams(pickle)} of pickle", "pickle");
+        new(
+            pickle.Milligrams,
+            pump.ToRatio(),
+            $"× {pump.Print()} {name} ÷ {Grams(pickle)} of pickle",
+            $"× {Grams(pickle)} of pickle ÷ {pump.Print()} {name}",
+            "pickle");
 
     private static CureBase OnBoth(KeyedWeight meat, KeyedWeight pickle) =>
-        new(meat.Milligrams + pickle.Milligrams, Ratio.One, $"÷ ({Grams(meat)} of meat + {Grams(pickle)} of pickle)", "pickle");
+        new(
+            meat.Milligrams + pickle.Milligrams,
+            Ratio.One,
+            $"÷ ({Grams(meat)} of meat + {Grams(pickle)} of pickle)",
+            $"× ({Grams(meat)} of meat + {Grams(pickle)} of pickle)",
+            "pickle");
 
     private static string Grams(KeyedWeight weight) => weight.Kept.Grams.ToString("N1", CultureInfo.InvariantCulture) + " g";
 }

@@ -14,27 +14,38 @@ public static class CureDose
     public static MostCure Most(CureQuestion beside, Proportion nitrite, Proportion nitrate, ScaleDivision small)
     {
         if (beside.Problems().Concat(CureStrength.Check(nitrite, nitrate)).FirstOrDefault() is { } problem)
-            return new MostCure(Weight.Zero, null, problem.Text);
+            return MostCure.None(problem.Text);
         if (nitrite.IsZero && nitrate.IsZero)
-            return new MostCure(Weight.Zero, null, "There is neither nitrite nor nitrate in it.");
+            return MostCure.None("There is neither nitrite nor nitrate in it.");
 
-        var rule = CureRule.For(beside.Method, beside.Salt);
-        var share = CureBase.Of(beside).Share;
-        List<(Ratio Milligrams, CureLimit? Limit, string Why)> bounds = [];
+        var (rule, on) = (CureRule.For(beside.Method, beside.Salt), CureBase.Of(beside));
+        List<MostCure> bounds = [];
         foreach (var (limit, strength, agent) in Agents(rule, nitrite, nitrate))
         {
-            var left = limit.Figure / share - CureSum.Least(beside.Cures, agent);
+            var already = CureSum.Least(beside.Cures, agent);
+            var left = limit.Figure / on.Share - already;
             if (left.Sign < 0)
-                return new MostCure(Weight.Zero, limit, $"What is in already is past the limit of {CureFindings.Name(limit.Agent)}: {CureFindings.Allowed(limit)}.");
-            if (!strength.IsZero)
-                bounds.Add((left / strength.ToRatio(), limit, Decides(limit)));
+                return MostCure.None($"What is in already is past the limit of {CureFindings.Name(limit.Agent)}: {CureFindings.Allowed(limit)}.", limit);
+            if (limit.Figure.IsZero && !strength.IsZero)
+                return MostCure.None($"No nitrate goes into {limit.What}, and this cure holds some: none of it may go in.", limit);
+            if (strength.IsZero)
+                continue;
+            var amount = MeetingDown(left / strength.ToRatio(), small);
+            bounds.Add(new MostCure(
+                amount,
+                limit,
+                $"The limit of {CureFindings.Name(limit.Agent)} decides: {CureFindings.Allowed(limit)}.",
+                [.. CureNotes.Doubts(nitrite, nitrate)],
+                CureWorking.Most(on, limit, left, already, strength, amount, small)));
         }
 
         if (beside.PickleOfMethod is { } pickle)
-            bounds.Add((pickle.Milligrams - CureSum.Least(beside.Cures, _ => Proportion.Whole), null, "The pickle decides: no more cure than pickle can be in it."));
+        {
+            var room = pickle.Milligrams - CureSum.Least(beside.Cures, _ => Proportion.Whole);
+            bounds.Add(new MostCure(MeetingDown(room, small), null, "The pickle decides: no more cure than pickle can be in it.", [.. CureNotes.Doubts(nitrite, nitrate)], []));
+        }
 
-        var (most, decides, why) = bounds.MinBy(bound => bound.Milligrams);
-        return new MostCure(MeetingDown(most, small), decides, why);
+        return bounds.MinBy(bound => bound.Amount)!;
     }
 
     /// <summary>The cure that gives a part of nitrite, rounded down to what the small scale shows.</summary>
@@ -53,10 +64,6 @@ public static class CureDose
 
     private static (CureLimit Limit, Proportion Strength, Func<CureAmount, Proportion> Agent)[] Agents(CureRule rule, Proportion nitrite, Proportion nitrate) =>
         [(rule.Nitrite, nitrite, cure => cure.Nitrite), (rule.Nitrate, nitrate, cure => cure.Nitrate)];
-
-    private static string Decides(CureLimit limit) => limit.Figure.IsZero
-        ? $"No nitrate goes into {limit.What}, and this cure holds some: none of it may go in."
-        : $"The limit of {CureFindings.Name(limit.Agent)} decides: {CureFindings.Allowed(limit)}.";
 
     // A check gives half a milligram on each weight. The largest count whose weight, to the nearest milligram, is within that.
     private static Weight MeetingDown(Ratio milligrams, ScaleDivision small)

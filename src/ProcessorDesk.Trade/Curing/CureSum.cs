@@ -10,7 +10,7 @@ internal static class CureSum
 
     /// <summary>Milligrams of an agent, exactly as keyed.</summary>
     public static Ratio Of(IEnumerable<CureAmount> cures, Func<CureAmount, Proportion> agent) =>
-        cures.Aggregate(Ratio.Zero, (sum, cure) => sum + cure.Exactly * agent(cure).ToRatio());
+        cures.Where(cure => !agent(cure).IsZero).Aggregate(Ratio.Zero, (sum, cure) => sum + cure.Exactly * agent(cure).ToRatio());
 
     /// <summary>Milligrams of an agent that are certainly there: half a milligram less of each cure.</summary>
     public static Ratio Least(IEnumerable<CureAmount> cures, Func<CureAmount, Proportion> agent) => Kept(cures, agent, -HalfMilligram);
@@ -19,6 +19,6 @@ internal static class CureSum
     public static Ratio Most(IEnumerable<CureAmount> cures, Func<CureAmount, Proportion> agent) => Kept(cures, agent, HalfMilligram);
 
     private static Ratio Kept(IEnumerable<CureAmount> cures, Func<CureAmount, Proportion> agent, Ratio slack) =>
-        cures.Where(cure => cure.Amount.IsPositive).Aggregate(
+        cures.Where(cure => cure.Amount.IsPositive && !agent(cure).IsZero).Aggregate(
             Ratio.Zero, (sum, cure) => sum + (Ratio.Of(cure.Amount.Milligrams, 1) + slack) * agent(cure).ToRatio());
 }

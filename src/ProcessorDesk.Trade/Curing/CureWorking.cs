@@ -26,4 +26,19 @@ internal static class CureWorking
             ? []
             : [string.Create(CultureInfo.InvariantCulture, $"{cure.Name}: {cure.Amount.Grams:N1} g × {strength.Print()} = {cure.Amount.Grams * strength.Percent / 100m:N4} g {agent}")];
     }
+
+    /// <param name="left">Milligrams of the agent that may still go in.</param>
+    /// <param name="already">Milligrams of it that are in.</param>
+    public static List<string> Most(CureBase on, CureLimit limit, Ratio left, Ratio already, Proportion strength, Weight amount, ScaleDivision small)
+    {
+        var agent = CureFindings.Name(limit.Agent);
+        List<string> lines = [$"{PpmText.Print(limit)} {on.StepsBack} = {Grams(left + already)} {agent}"];
+        if (!already.IsZero)
+            lines.Add($"less {Grams(already)} that is in already = {Grams(left)}");
+        lines.Add($"{Grams(left)} ÷ {strength.Print()} = {Grams(left / strength.ToRatio())}");
+        lines.Add($"down to the scale of {small}: {small.Print(amount)}");
+        return lines;
+    }
+
+    private static string Grams(Ratio milligrams) => (milligrams / Ratio.Of(1000, 1)).ToDecimal().ToString("N4", CultureInfo.InvariantCulture) + " g";
 }

@@ -21,8 +21,9 @@ public static class IngoingCure
             ArgumentOutOfRangeException.ThrowIfLessThan(cure.Amount, Weight.Zero, cure.Name);
 
         var rule = CureRule.For(question.Method, question.Salt);
-        var findings = question.Cures.SelectMany(cure => CureStrength.Check(cure.Nitrite, cure.Nitrate)).Concat(question.Problems()).ToList();
-        if (question.Problems().Count > 0)
+        var problems = question.Problems();
+        var findings = question.Cures.SelectMany(cure => CureStrength.Check(cure.Nitrite, cure.Nitrate)).Concat(problems).ToList();
+        if (problems.Count > 0)
             return new CureCheck(rule, 0m, 0m, false, true, findings, [], []);
 
         var on = CureBase.Of(question);

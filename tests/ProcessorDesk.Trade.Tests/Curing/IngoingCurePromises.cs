@@ -42,6 +42,7 @@ public static class MethodCases
         from small in Gen.Elements(
             ScaleDivision.TenthGram,
             ScaleDivision.Of(WeightUnit.Gram, 0.001m),
+            ScaleDivision.Of(WeightUnit.Gram, 0.0025m),
             ScaleDivision.Of(WeightUnit.Gram, 5m),
             ScaleDivision.Of(WeightUnit.Ounce, 0.001m),
             ScaleDivision.Of(WeightUnit.Ounce, 0.05m))

@@ -128,7 +128,12 @@ public sealed class IngoingCureTests
 
     [Fact]
     public void A_strength_that_reads_like_a_fraction_is_noted() =>
-        Assert.Contains(Check(Weight.FromPounds(25m), Of(Weight.FromOunces(1m), 0.0625m)).Notes, note => note.Text.Contains("Was a fraction typed for 6.25 %?", StringComparison.Ordinal));
+        Assert.All(
+            [
+                Check(Weight.FromPounds(25m), Of(Weight.FromOunces(1m), 0.0625m)).Notes,
+                CureDose.Most(CureQuestion.Comminuted(Weight.FromPounds(25m), []), Proportion.FromPercent(0.0625m), Proportion.Zero, ScaleDivision.TenthGram).Notes,
+            ],
+            notes => Assert.Contains(notes, note => note.Text.Contains("Was a fraction typed for 6.25 %?", StringComparison.Ordinal)));
 
     [Theory]
     [InlineData(CureMethod.ImmersionPickup, "nitrite × 10 % pick-up ÷ 4,535.9 g of pickle = 100 ppm")]
@@ -141,6 +146,27 @@ public sealed class IngoingCureTests
         var question = Pickled(method, 10m, 10m, PureNitrite(0.01m)) with { Meat = Pounds(90m) };
 
         Assert.Equal(["Sodium nitrite: 4.5 g × 100 % = 4.5360 g nitrite", line], IngoingCure.Check(question).Working);
+    }
+
+    [Fact]
+    public void The_working_of_the_most_goes_the_other_way()
+    {
+        // 16,197.7835 g / 6400 = 2.5309 g; / 0.0625 = 40.4945 g
+        Assert.Equal(
+            ["156.25 ppm × 16,197.8 g of meat block = 2.5309 g nitrite", "2.5309 g ÷ 6.25 % = 40.4945 g", "down to the scale of 0.1 g: 40.4 g"],
+            Most(CureQuestion.Comminuted(Weight.FromPounds(35.71m), [])).Working);
+
+        // 200 ppm of 1,000 g at 10 % is 2 g; 16 g of pink hold 1 g, kept to half a milligram
+        var pumped = new CureQuestion(CureMethod.Pumped, [Of(Weight.FromGrams(16m))]) { Pickle = Grams(1000m), Pump = Proportion.FromPercent(10m) };
+        Assert.Equal(
+            [
+                "200 ppm × 1,000.0 g of pickle ÷ 10 % pump = 2.0000 g nitrite",
+                "less 1.0000 g that is in already = 1.0000 g",
+                "1.0000 g ÷ 6.25 % = 16.0005 g",
+                "down to the scale of 0.1 g: 16.0 g",
+            ],
+            Most(pumped).Working);
+        Assert.StartsWith("200 ppm × (453.6 g of meat + 453.6 g of pickle) = ", Most(new CureQuestion(CureMethod.ImmersionEquilibrium, []) { Meat = Pounds(1m), Pickle = Pounds(1m) }).Working[0], StringComparison.Ordinal);
     }
 
     [Fact]
