@@ -104,6 +104,11 @@ public sealed class IngoingCureTests
         Assert.Equal((Weight.FromOunces(35m), "dry.nitrate"), (most.Amount, most.Decides!.Id));
     }
 
+    /// <summary>A division of 2.5 mg is kept as 3 mg. On 13 g of meat 2.03 mg of pure nitrite are allowed, and with half a milligram 2.53.</summary>
+    [Fact]
+    public void A_division_finer_than_milligrams_carry_does_not_slip_past() =>
+        Assert.Equal(Weight.Zero, CureDose.Most(CureQuestion.Comminuted(Weight.FromGrams(13m), []), Proportion.Whole, Proportion.Zero, ScaleDivision.Of(WeightUnit.Gram, 0.0025m)).Amount);
+
     [Fact]
     public void A_cure_without_strength_has_no_most() =>
         Assert.Equal("There is neither nitrite nor nitrate in it.", CureDose.Most(CureQuestion.Comminuted(Weight.FromPounds(1m), []), Proportion.Zero, Proportion.Zero, ScaleDivision.TenthGram).Why);
