@@ -56,7 +56,7 @@ install_packages() {
 # are in order of time too. A project that is not named here runs before the browser.
 projects() {
   local project rank
-  for project in tests/*/*.csproj; do
+  for project in tests/*/*.Tests.csproj; do
     case "$project" in
       *.Trade.Tests.csproj) rank=1 ;;
       *.Records.Tests.csproj) rank=2 ;;

@@ -29,8 +29,8 @@ public sealed record Allotment(
     {
         var blend = ask.Blend;
         var leanShare = blend.LeanShare.ToRatio();
-        var fat = Nearest(leanCount, (Ratio.One - leanShare) / leanShare);
-        var green = Nearest(leanCount + fat, Ratio.One + blend.Additions);
+        var fat = ((Ratio.One - leanShare) / leanShare).NearestOf(leanCount);
+        var green = (Ratio.One + blend.Additions).NearestOf(leanCount + fat);
         return new Allotment(
             ask,
             lean,
@@ -42,8 +42,6 @@ public sealed record Allotment(
             After(blend.LossLow),
             reasons);
 
-        Weight After(Proportion loss) => division.FromCount(Nearest(green, Ratio.One - loss.ToRatio()));
+        Weight After(Proportion loss) => division.FromCount((Ratio.One - loss.ToRatio()).NearestOf(green));
     }
-
-    private static long Nearest(long count, Ratio part) => (part * Ratio.Of(count, 1)).Nearest();
 }

@@ -24,7 +24,7 @@ internal static class AskServing
             (green, lean) = Stepped(wanted);
         }
 
-        if (Dropped(ask.Blend, wanted, green, division) is { } why)
+        if (Dropped(ask.Blend, wanted, green, lean, division) is { } why)
         {
             reasons.Add(why);
             return (0, reasons);
@@ -32,7 +32,7 @@ internal static class AskServing
 
         if (green < wanted)
             reasons.Add($"Mix rounded down from {Print(wanted, division)} to {Print(green, division)}: it is made in steps of {division.Print(ask.Blend.Step)}.");
-        return (Math.Min(lean, left), reasons);
+        return (lean, reasons);
 
         (Ratio Green, long Lean) Stepped(Ratio target)
         {
@@ -49,12 +49,12 @@ internal static class AskServing
         AskKind.Rest => Ratio.Of(left, 1) * ask.Blend.GreenPerLean,
     };
 
-    private static string? Dropped(GrindBlend blend, Ratio wanted, Ratio green, ScaleDivision division)
+    private static string? Dropped(GrindBlend blend, Ratio wanted, Ratio green, long lean, ScaleDivision division)
     {
         if (green.IsZero)
             return $"Dropped: {Print(wanted, division)} of mix is less than one step of {division.Print(blend.Step)}.";
         if (green >= KeyedFigure.InDivisions(blend.SmallestRun, division))
-            return null;
+            return lean == 0 ? $"Dropped: its lean is less than a scale of {division} shows." : null;
         var (mix, smallest) = (Print(green, division), division.Print(blend.SmallestRun));
         return mix == smallest
             ? $"Dropped: the mix comes just short of the smallest run of {smallest}."

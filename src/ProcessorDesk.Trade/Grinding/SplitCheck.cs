@@ -12,15 +12,17 @@ public static class SplitCheck
         var rest = false;
         for (var i = 0; i < asks.Count; i++)
         {
-            var field = string.Create(CultureInfo.InvariantCulture, $"Asks[{i}]");
-            findings.AddRange(Of(asks[i]).Select(found => found with { Field = $"{field}.{found.Field}" }));
+            foreach (var found in Of(asks[i]))
+                findings.Add(found with { Field = FieldOf(i, found.Field) });
             if (rest && asks[i].Kind == AskKind.Rest)
-                findings.Add(new Finding($"{field}.Kind", "Another product takes the rest already; give this one a weight or a percent."));
+                findings.Add(new Finding(FieldOf(i, nameof(GrindAsk.Kind)), "Another product takes the rest already; give this one a weight or a percent."));
             rest |= asks[i].Kind == AskKind.Rest;
         }
 
         return findings;
     }
+
+    private static string FieldOf(int ask, string name) => string.Create(CultureInfo.InvariantCulture, $"Asks[{ask}].{name}");
 
     private static IEnumerable<Finding> Of(GrindAsk ask)
     {

@@ -7,7 +7,8 @@ namespace ProcessorDesk.Trade;
 /// </summary>
 internal static class KeyedFigure
 {
-    private const int MostDecimals = 3;
+    /// <summary>The figure may have three decimals.</summary>
+    private static readonly long[] Scales = [1, 10, 100, 1000];
 
     private static readonly WeightUnit[] Units = [WeightUnit.Pound, WeightUnit.Ounce, WeightUnit.Kilogram, WeightUnit.Gram];
 
@@ -21,13 +22,13 @@ internal static class KeyedFigure
     {
         if (weight.IsZero)
             return Ratio.Zero;
-        for (var decimals = 0; decimals <= MostDecimals; decimals++)
+        foreach (var scale in Scales)
         {
-            if (Keyed(weight, likely, decimals) is { } first)
+            if (Keyed(weight, likely, scale) is { } first)
                 return first;
             foreach (var unit in Units)
             {
-                if (Keyed(weight, unit, decimals) is { } exact)
+                if (unit != likely && Keyed(weight, unit, scale) is { } exact)
                     return exact;
             }
         }
@@ -36,12 +37,18 @@ internal static class KeyedFigure
     }
 
     /// <summary>Milligrams in one division, exactly.</summary>
-    public static Ratio MilligramsPerStep(ScaleDivision division) =>
-        Ratio.FromDecimal(division.Step * UnitFactors.MilligramsPer(division.Unit));
-
-    private static Ratio? Keyed(Weight weight, WeightUnit unit, int decimals)
+    public static Ratio MilligramsPerStep(ScaleDivision division)
     {
-        var figure = decimal.Round(weight.In(unit), decimals, MidpointRounding.AwayFromZero);
-        return Weight.From(figure, unit) == weight ? Ratio.FromDecimal(figure * UnitFactors.MilligramsPer(unit)) : null;
+        var (milligrams, divisions) = division.Whole;
+        return Ratio.Of(milligrams, divisions);
+    }
+
+    private static Ratio? Keyed(Weight weight, WeightUnit unit, long scale)
+    {
+        var (milligrams, units) = UnitFactors.WholeMilligramsPer(unit);
+        var figure = (long)Rounding.Divide(Math.BigMul(weight.Milligrams, units * scale), milligrams);
+        return Rounding.Divide(Math.BigMul(figure, milligrams), units * scale) == weight.Milligrams
+            ? Ratio.Of(figure, scale) * Ratio.Of(milligrams, units)
+            : null;
     }
 }

@@ -16,7 +16,7 @@ public readonly record struct Proportion : IComparable<Proportion>
 
     public static Proportion Zero => default;
 
-    public static Proportion Whole => FromPercent(100m);
+    public static Proportion Whole => new(1_000_000);
 
     public bool IsZero => PartsPerMillion == 0;
 

@@ -15,6 +15,21 @@ internal static class Rounding
         return numerator.Sign * BigInteger.Divide(doubled, denominator * 2);
     }
 
+    /// <inheritdoc cref="Divide(BigInteger, BigInteger)"/>
+    public static Int128 Divide(Int128 numerator, long denominator)
+    {
+        var (quotient, remainder) = Int128.DivRem(numerator, denominator);
+        var left = Int128.Abs(remainder);
+        return left < denominator - left ? quotient : quotient + Int128.Sign(numerator);
+    }
+
+    /// <inheritdoc cref="Floor(BigInteger, BigInteger)"/>
+    public static Int128 Floor(Int128 numerator, long denominator)
+    {
+        var (quotient, remainder) = Int128.DivRem(numerator, denominator);
+        return Int128.IsNegative(remainder) ? quotient - 1 : quotient;
+    }
+
     /// <summary>Largest whole not above numerator / denominator; the denominator is above zero.</summary>
     public static BigInteger Floor(BigInteger numerator, BigInteger denominator)
     {

@@ -15,7 +15,7 @@ public readonly record struct ScaleDivision
     private const decimal Million = 1_000_000m;
 
     /// <summary>From here on the rounding to whole milligrams is small beside half a division.</summary>
-    private const decimal ClearOfMilligrams = 5m;
+    private const int ClearOfMilligrams = 5;
 
     private ScaleDivision(WeightUnit unit, int stepMillionths) => (Unit, StepMillionths) = (unit, stepMillionths);
 
@@ -45,7 +45,15 @@ public readonly record struct ScaleDivision
     /// <summary>The step as a figure in the unit.</summary>
     public decimal Step => Known().StepMillionths / Million;
 
-    private decimal MilligramsPerStep => Step * UnitFactors.MilligramsPer(Unit);
+    /// <summary>Exactly, in whole numbers: so many milligrams in so many divisions.</summary>
+    internal (long Milligrams, long Divisions) Whole
+    {
+        get
+        {
+            var (milligrams, units) = UnitFactors.WholeMilligramsPer(Known().Unit);
+            return (milligrams * StepMillionths, units * (long)Million);
+        }
+    }
 
     /// <summary>Decimals of the printed figure: dividing a decimal leaves no zeros at its end.</summary>
     private int Decimals => Step.Scale;
@@ -56,10 +64,11 @@ public readonly record struct ScaleDivision
     /// </summary>
     public long CountOf(Weight weight)
     {
-        var size = Math.Abs((decimal)weight.Milligrams);
-        var nearest = decimal.Round(size / MilligramsPerStep, 0, MidpointRounding.AwayFromZero);
+        var (milligrams, divisions) = Whole;
+        var size = Int128.Abs(weight.Milligrams);
+        var nearest = Rounding.Divide(size * divisions, milligrams);
         var count = LeastSizeOf(nearest + 1) <= size ? nearest + 1 : nearest;
-        return decimal.ToInt64(weight.IsNegative ? -count : count);
+        return (long)(weight.IsNegative ? -count : count);
     }
 
     /// <summary>
@@ -73,7 +82,11 @@ public readonly record struct ScaleDivision
     }
 
     /// <summary>The weight of a count of divisions, to the nearest milligram.</summary>
-    public Weight FromCount(long count) => Weight.FromMilligrams(Rounding.ToLong(count * MilligramsPerStep));
+    public Weight FromCount(long count)
+    {
+        var (milligrams, divisions) = Whole;
+        return Weight.FromMilligrams((long)Rounding.Divide(Math.BigMul(count, milligrams), divisions));
+    }
 
     public Weight Round(Weight weight) => FromCount(CountOf(weight));
 
@@ -145,18 +158,18 @@ public readonly record struct ScaleDivision
     public override string ToString() =>
         StepMillionths == 0 ? "no division" : Step.ToString("0.######", CultureInfo.InvariantCulture) + " " + UnitFactors.Symbol(Unit);
 
-    private Weight LeastOf(long count) =>
-        count == 0 ? Weight.Zero : Weight.FromMilligrams(decimal.ToInt64(LeastSizeOf(count)));
+    private Weight LeastOf(long count) => count == 0 ? Weight.Zero : Weight.FromMilligrams((long)LeastSizeOf(count));
 
-    private Weight MostOf(long count) => Weight.FromMilligrams(decimal.ToInt64(LeastSizeOf(count + 1m)) - 1);
+    private Weight MostOf(long count) => Weight.FromMilligrams((long)LeastSizeOf(count + 1) - 1);
 
     /// <summary>The least milligrams that count as so many divisions, one or more: half a division under them.</summary>
-    private decimal LeastSizeOf(decimal count)
+    private Int128 LeastSizeOf(Int128 count)
     {
-        var half = (count - 0.5m) * MilligramsPerStep;
-        return MilligramsPerStep >= ClearOfMilligrams
-            ? decimal.Round(half, 0, MidpointRounding.AwayFromZero)
-            : decimal.Ceiling(half);
+        var (milligrams, divisions) = Whole;
+        var half = (count * 2 - 1) * milligrams;
+        return milligrams >= ClearOfMilligrams * divisions
+            ? Rounding.Divide(half, 2 * divisions)
+            : -Rounding.Floor(-half, 2 * divisions);
     }
 
     private ScaleDivision Known() =>

@@ -13,6 +13,15 @@ public sealed class SplitPromises
         Grind.AddsUp(grind.Split(), grind.Division);
 
     [Property]
+    public void Every_figure_is_that_of_the_split_by_the_book(SplitCase grind)
+    {
+        var counts = grind.Split().Allotments.Select(made =>
+            new[] { made.Lean, made.AddedFat, made.MeatBlock, made.Green, made.Finished }.Select(grind.Division.CountOf));
+
+        Assert.Equal(SplitByTheBook.Split(grind), counts);
+    }
+
+    [Property]
     public void Nothing_is_ever_negative(SplitCase grind) =>
         Assert.All(grind.Split().Allotments, allotment => Assert.All(
             new[]
@@ -114,6 +123,10 @@ public sealed class SplitPromises
         decimal Nearest(decimal figure) =>
             decimal.Round(figure / grind.Division.Step, 0, MidpointRounding.AwayFromZero) * grind.Division.Step;
     }
+
+    [Property]
+    public void Whoever_gets_nothing_is_told_why(SplitCase grind) =>
+        Assert.All(grind.Split().Allotments.Take(grind.Asks.Count).Where(made => made.Lean.IsZero), made => Assert.NotEmpty(made.Reasons));
 
     [Property]
     public void Whoever_gets_less_than_asked_is_told_why(SplitCase grind)

@@ -134,6 +134,16 @@ public sealed class SplittingTests
     }
 
     [Fact]
+    public void A_lean_under_half_a_division_is_dropped_and_says_so()
+    {
+        var split = Split(40m, GrindAsk.OfLean("Ring", Lb(0.004m), Blend()), GrindAsk.OfPercent("Sticks", Proportion.FromPercent(0.0125m), Blend()));
+
+        Assert.Equal([0m, 0.01m, 39.99m], split.Leans()); // 0.0125 % of 40 lb is half a division and rounds up
+        Assert.Equal(["Dropped: its lean is less than a scale of 0.01 lb shows."], split.Allotments[0].Reasons);
+        Assert.Empty(split.Allotments[1].Reasons);
+    }
+
+    [Fact]
     public void Cut_to_what_is_left_the_step_and_the_smallest_run_are_tested_again()
     {
         var split = Split(
