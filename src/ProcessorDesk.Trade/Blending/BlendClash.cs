@@ -48,8 +48,8 @@ internal static class BlendClash
         var (first, program) = (clash[0], BlendProgram.InParts(wanted, clash));
         return first.Kind switch
         {
-            BlendBoundKind.FatMost => OfFat("down", "leanest", "Allow more fat", "a leaner meat", PercentWords.Up(program.LeastFat()), "or more"),
-            BlendBoundKind.FatLeast => OfFat("up", "fattest", "Allow less fat", "a fatter one", PercentWords.Down(program.MostFat()), "or less"),
+            BlendBoundKind.FatMost => OfFat("leanest", "Allow more fat", "a leaner meat", PercentWords.Up(program.LeastFat()), "or more"),
+            BlendBoundKind.FatLeast => OfFat("fattest", "Allow less fat", "a fatter one", PercentWords.Down(program.MostFat()), "or less"),
             BlendBoundKind.LeastShare when clash.All(bound => bound.Kind == BlendBoundKind.LeastShare) =>
                 OfShares($"That is {PercentWords.Up(Ratio.Sum(program.Lows))} of the block, more than all of it: lower one of them."),
             BlendBoundKind.LeastShare => OfShares("The least is more than the most: lower the one or raise the other."),
@@ -57,17 +57,15 @@ internal static class BlendClash
                 OfShares($"That is only {PercentWords.Down(Ratio.Sum(program.Highs))} of the block: raise one of them, add a material, or make a smaller block."),
         };
 
-        Finding OfFat(string way, string end, string ease, string add, string reach, string side)
+        Finding OfFat(string end, string ease, string add, string reach, string side)
         {
-            var others = clash.Count == 1 ? "" : $" with {Listed(clash.Skip(1))}";
-            var or = clash.Count == 1 ? $" or add {add}" : $", add {add}, or ease one of these bounds";
+            var or = clash.Count == 1 ? $" or add {add}" : $", add {add}, or ease one of the other bounds";
             return new Finding(
-                first.Field, $"No mix comes {way} to {PercentWords.Down(first.Part)} fat{others}: the {end} has {reach}. {ease}{or}.",
-                PercentWords.Down(first.Part), $"{reach} {side}");
+                first.Field, $"No mix keeps {Listed()}: the {end} comes to {reach} fat. {ease}{or}.", PercentWords.Down(first.Part), $"{reach} {side}");
         }
 
-        Finding OfShares(string why) => new(first.Field, $"No mix keeps {Listed(clash)}. {why}");
+        Finding OfShares(string why) => new(first.Field, $"No mix keeps {Listed()}. {why}");
 
-        string Listed(IEnumerable<BlendBound> bounds) => string.Join("; ", bounds.Select(bound => bound.Words(wanted)));
+        string Listed() => string.Join("; ", clash.Select(bound => bound.Words(wanted)));
     }
 }

@@ -7,9 +7,6 @@ namespace ProcessorDesk.Trade;
 /// </summary>
 internal static class KeyedFigure
 {
-    /// <summary>The figure may have three decimals.</summary>
-    private static readonly long[] Scales = [1, 10, 100, 1000];
-
     private static readonly WeightUnit[] Units = [WeightUnit.Pound, WeightUnit.Ounce, WeightUnit.Kilogram, WeightUnit.Gram];
 
     /// <summary>The keyed figure as an exact number of divisions; the division's own unit is tried first.</summary>
@@ -22,7 +19,9 @@ internal static class KeyedFigure
     {
         if (weight.IsZero)
             return Ratio.Zero;
-        foreach (var scale in Scales)
+
+        // It ends with three decimals at the latest: that many of a gram are whole milligrams.
+        for (var scale = 1; ; scale *= 10)
         {
             if (Keyed(weight, likely, scale) is { } first)
                 return first;
@@ -32,8 +31,6 @@ internal static class KeyedFigure
                     return exact;
             }
         }
-
-        return Ratio.Of(weight.Milligrams, 1);
     }
 
     /// <summary>Milligrams in one division, exactly.</summary>

@@ -12,7 +12,7 @@ public sealed class BlendClashTests
     {
         var finding = Assert.Single(Findings(Block(100m, 28m, 28m, Meat("Lean", 31m, 178), Meat("Fat", 60m, 156))));
 
-        Assert.Equal("No mix comes down to 28 % fat: the leanest has 31 %. Allow more fat or add a leaner meat.", finding.Text);
+        Assert.Equal("No mix keeps fat at most 28 %: the leanest comes to 31 % fat. Allow more fat or add a leaner meat.", finding.Text);
         Assert.Equal(("Fat.Most", "28 %", "31 % or more"), (finding.Field, finding.Found, finding.Allowed));
     }
 
@@ -21,7 +21,7 @@ public sealed class BlendClashTests
     {
         var finding = Assert.Single(Findings(Block(100m, 61m, 65m, Meat("Lean", 31m, 178), Meat("Fat", 60m, 156))));
 
-        Assert.Equal("No mix comes up to 61 % fat: the fattest has 60 %. Allow less fat or add a fatter one.", finding.Text);
+        Assert.Equal("No mix keeps fat at least 61 %: the fattest comes to 60 % fat. Allow less fat or add a fatter one.", finding.Text);
         Assert.Equal(("Fat.Least", "60 % or less"), (finding.Field, finding.Allowed));
     }
 
@@ -34,8 +34,8 @@ public sealed class BlendClashTests
 
         Assert.Equal(["Fat.Most", "Materials[0].OnHand"], findings.Select(finding => finding.Field));
         Assert.Equal(
-            "No mix comes down to 20 % fat with Lean 30.00 lb on hand, 30 % of the block: the leanest has 22.5 %. "
-                + "Allow more fat, add a leaner meat, or ease one of these bounds.",
+            "No mix keeps fat at most 20 %; Lean 30.00 lb on hand, 30 % of the block: the leanest comes to 22.5 % fat. "
+                + "Allow more fat, add a leaner meat, or ease one of the other bounds.",
             findings[0].Text);
         Assert.Equal("Part of the same clash: Lean 30.00 lb on hand, 30 % of the block.", findings[1].Text);
     }
@@ -47,8 +47,22 @@ public sealed class BlendClashTests
         var findings = Findings(Block(100m, 0m, 20m, Meat("Lean", 5m, 400), Meat("Fat", 60m, 100, least: 40m)));
 
         Assert.Equal(
-            "No mix comes down to 20 % fat with Fat at least 40 % of the block: the leanest has 27 %. "
-                + "Allow more fat, add a leaner meat, or ease one of these bounds.",
+            "No mix keeps fat at most 20 %; Fat at least 40 % of the block: the leanest comes to 27 % fat. "
+                + "Allow more fat, add a leaner meat, or ease one of the other bounds.",
+            findings[0].Text);
+    }
+
+    [Fact]
+    public void Of_several_fat_materials_only_those_that_carry_it_over_are_named()
+    {
+        // 0.20 × 60 + 0.30 × 50 + 0.50 × 5 = 29.5 %; without either of the two it is 18.75 % at most.
+        var findings = Findings(Block(
+            100m, 0m, 22m, Meat("Lean", 5m, 400), Meat("Fat", 60m, 100, least: 20m), Meat("Belly", 50m, 200, least: 30m), Meat("Trim", 30m, 200, least: 1m)));
+
+        Assert.Equal(["Fat.Most", "Materials[1].LeastShare", "Materials[2].LeastShare"], findings.Select(finding => finding.Field));
+        Assert.Equal(
+            "No mix keeps fat at most 22 %; Fat at least 20 % of the block; Belly at least 30 % of the block: the leanest comes to 29.5 % fat. "
+                + "Allow more fat, add a leaner meat, or ease one of the other bounds.",
             findings[0].Text);
     }
 
@@ -58,7 +72,7 @@ public sealed class BlendClashTests
         // (2.333 × 10 + 4.667 × 25) / 7 = 20.00071… %
         var findings = Findings(Block(7m, 0m, 20m, Meat("Lean", 10m, 400, onHand: 2.333m), Meat("Trim", 25m, 100)));
 
-        Assert.Contains("the leanest has 20.0008 %", findings[0].Text, StringComparison.Ordinal);
+        Assert.Contains("the leanest comes to 20.0008 % fat", findings[0].Text, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -46,6 +46,20 @@ public sealed class LeastCostTests
         Assert.Equal([10m, 40m], answer.Pounds());
     }
 
+    /// <summary>
+    /// Beef and pork set lean at 7.8333 and fat at −5.50 a pound (0.75 L + 0.25 F = 4.50, 0.60 L + 0.40 F = 2.50), so that bison of 2 % is
+    /// worth 0.98 × 7.8333 − 0.02 × 5.50 = 7.5667.
+    /// </summary>
+    [Theory]
+    [InlineData(757, false)]
+    [InlineData(756, true)]
+    public void A_meat_goes_in_only_where_it_costs_no_more_than_its_lean_and_fat_are_worth(int cents, bool goesIn)
+    {
+        var answer = LeastCost.Find(Block(150m, 0m, 30m, Meat("Beef", 25m, 450), Meat("Pork", 40m, 250), Meat("Bison", 2m, cents)));
+
+        Assert.Equal(goesIn, !answer.Blend!.Parts[2].Share.IsZero);
+    }
+
     [Fact]
     public void A_third_of_a_block_is_weighed_on_the_division_so_that_the_fat_stays_under_its_most()
     {
