@@ -3,9 +3,10 @@ using Microsoft.EntityFrameworkCore.Migrations;
 namespace ProcessorDesk.Migrations;
 
 /// <summary>
-/// What the model itself can't say: rows that may never change, and the indexes that find owners
+/// What the model itself can't say, as the first schema had it: rows that may never change, and the indexes that find owners
 /// and the people around a job. The framework's rebuild of a
-/// table drops its triggers without a word, so a migration that rebuilds one of these must lay them again.
+/// table drops its triggers without a word, so a migration that rebuilds one of these must lay them again. Tables that came later
+/// are guarded by the migration that made them.
 /// </summary>
 internal static class Guards
 {
@@ -44,18 +45,12 @@ internal static class Guards
 
     public static void Lay(MigrationBuilder migration)
     {
-        foreach (var table in s_frozen)
-        {
-            Refuse(migration, table, "update");
-            Refuse(migration, table, "delete");
-        }
-
-        foreach (var table in s_kept)
-            Refuse(migration, table, "delete");
+        TableGuards.Freeze(migration, s_frozen);
+        TableGuards.Keep(migration, s_kept);
         foreach (var (table, columns) in s_settled)
-            Trigger(migration, $"{table}_settled", $"UPDATE OF {columns} ON \"{table}\"", null, $"{table}: this part is settled");
+            TableGuards.Settle(migration, table, columns);
         foreach (var (table, moment) in s_closed)
-            Trigger(migration, $"{table}_closed_{moment}", $"UPDATE ON \"{table}\"", $"old.{moment} IS NOT NULL", $"{table}: closed by {moment}");
+            TableGuards.Close(migration, table, moment);
         KeepUsedPrices(migration);
         foreach (var sql in s_ownerFind.Concat(s_personFind))
             migration.Sql(sql);
@@ -65,23 +60,13 @@ internal static class Guards
     private static void KeepUsedPrices(MigrationBuilder migration)
     {
         const string why = "PriceLists: in use";
-        Trigger(migration, "PriceLists_used_delete", "DELETE ON \"PriceLists\"", "old.UsedAt IS NOT NULL", why);
+        TableGuards.Lay(migration, "PriceLists_used_delete", "DELETE ON \"PriceLists\"", "old.UsedAt IS NOT NULL", why);
         foreach (var (act, row) in ((string, string)[])[("INSERT", "new"), ("UPDATE", "old"), ("UPDATE", "new"), ("DELETE", "old")])
         {
             var used = $"EXISTS (SELECT 1 FROM \"PriceLists\" WHERE Id = {row}.PriceListId AND UsedAt IS NOT NULL)";
-            Trigger(migration, $"Prices_used_{act.ToLowerInvariant()}_{row}", $"{act} ON \"Prices\"", used, why);
+            TableGuards.Lay(migration, $"Prices_used_{act.ToLowerInvariant()}_{row}", $"{act} ON \"Prices\"", used, why);
         }
     }
-
-    private static void Refuse(MigrationBuilder migration, string table, string act) =>
-        Trigger(migration, $"{table}_no_{act}", $"{act.ToUpperInvariant()} ON \"{table}\"", null, $"{table}: no {act}");
-
-    private static void Trigger(MigrationBuilder migration, string name, string before, string? when, string message) =>
-        migration.Sql(
-            $"""
-            CREATE TRIGGER "{name}" BEFORE {before}{(when is null ? "" : $" WHEN {when}")}
-            BEGIN SELECT RAISE(ABORT, '{message}'); END;
-            """);
 
     private static readonly string[] s_ownerFind =
     [

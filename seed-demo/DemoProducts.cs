@@ -1,5 +1,6 @@
 using ProcessorDesk.Records;
 using ProcessorDesk.Trade;
+using ProcessorDesk.Trade.Formulas;
 
 namespace ProcessorDesk.SeedDemo;
 
@@ -46,11 +47,11 @@ internal static class DemoProducts
     {
         var product = new Product(name, kind, cured: kind is ProcessKind.Smoked or ProcessKind.Cooked);
         var lines = seasoning
-            .Select((line, i) => new FormulaIngredient(i, line.Name, IngredientBasis.PercentOfMeatBlock, line.Percent, Proportion.Zero, Proportion.Zero, false, line.Allergens))
+            .Select((line, i) => new FormulaIngredient(i, line.Name, FormulaBasis.PercentOfBlock, line.Percent, Proportion.Zero, Proportion.Zero, false))
             .ToList();
         if (product.Cured)
             lines.Add(new FormulaIngredient(
-                lines.Count, "Pink curing salt", IngredientBasis.OuncesPerHundredPounds, 4m, Proportion.FromPercent(6.25m), Proportion.Zero, false, null));
+                lines.Count, "Pink curing salt", FormulaBasis.OuncesPer100Pounds, 4m, Proportion.FromPercent(6.25m), Proportion.Zero, false));
         var refusal = product.Reformulate(new FormulaVersion(
             at, Proportion.FromPercent(lean), fat, isPork,
             (Proportion.FromPercent(loss.Low), Proportion.FromPercent(loss.Typical), Proportion.FromPercent(loss.High)),

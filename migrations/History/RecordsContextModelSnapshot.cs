@@ -638,8 +638,9 @@ namespace ProcessorDesk.Migrations.History
                     b.Property<int>("Position")
                         .HasColumnType("INTEGER");
 
-                    b.Property<string>("Allergens")
-                        .HasColumnType("TEXT");
+                    b.Property<string>("AllergenWords")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("Allergens");
 
                     b.Property<long>("AmountMillionths")
                         .HasColumnType("INTEGER");
@@ -647,12 +648,33 @@ namespace ProcessorDesk.Migrations.History
                     b.Property<int>("Basis")
                         .HasColumnType("INTEGER");
 
+                    b.Property<int>("Contains")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("InMeatBlock")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int?>("IngredientId")
+                        .HasColumnType("INTEGER");
+
                     b.Property<bool>("IsPork")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int?>("Kind")
                         .HasColumnType("INTEGER");
 
                     b.Property<string>("Name")
                         .IsRequired()
                         .HasColumnType("TEXT");
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Fat", "ProcessorDesk.Records.FormulaIngredient.Fat#Proportion", b1 =>
+                        {
+                            b1.IsRequired();
+
+                            b1.Property<int>("PartsPerMillion")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("FatPpm");
+                        });
 
                     b.ComplexProperty(typeof(Dictionary<string, object>), "Nitrate", "ProcessorDesk.Records.FormulaIngredient.Nitrate#Proportion", b1 =>
                         {
@@ -672,7 +694,27 @@ namespace ProcessorDesk.Migrations.History
                                 .HasColumnName("NitritePpm");
                         });
 
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Salt", "ProcessorDesk.Records.FormulaIngredient.Salt#Proportion", b1 =>
+                        {
+                            b1.IsRequired();
+
+                            b1.Property<int>("PartsPerMillion")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("SaltPpm");
+                        });
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Water", "ProcessorDesk.Records.FormulaIngredient.Water#Proportion", b1 =>
+                        {
+                            b1.IsRequired();
+
+                            b1.Property<int>("PartsPerMillion")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("WaterPpm");
+                        });
+
                     b.HasKey("FormulaVersionId", "Position");
+
+                    b.HasIndex("IngredientId");
 
                     b.ToTable("FormulaIngredients");
                 });
@@ -686,7 +728,22 @@ namespace ProcessorDesk.Migrations.History
                     b.Property<string>("AddedFat")
                         .HasColumnType("TEXT");
 
+                    b.Property<int?>("AddedFatIngredientId")
+                        .HasColumnType("INTEGER");
+
                     b.Property<bool>("AddedFatIsPork")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Casing")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int?>("CasingIngredientId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("CasingIsPork")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("ContainsBeside")
                         .HasColumnType("INTEGER");
 
                     b.Property<DateTime>("MadeAt")
@@ -700,6 +757,27 @@ namespace ProcessorDesk.Migrations.History
 
                     b.Property<int>("RestMinutes")
                         .HasColumnType("INTEGER");
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "AddedFatFat", "ProcessorDesk.Records.FormulaVersion.AddedFatFat#Proportion", b1 =>
+                        {
+                            b1.Property<int>("PartsPerMillion")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("AddedFatFatPpm");
+                        });
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "CasingHolds", "ProcessorDesk.Records.FormulaVersion.CasingHolds#Weight", b1 =>
+                        {
+                            b1.Property<long>("Milligrams")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("CasingHoldsMg");
+                        });
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "LeanFat", "ProcessorDesk.Records.FormulaVersion.LeanFat#Proportion", b1 =>
+                        {
+                            b1.Property<int>("PartsPerMillion")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("LeanFatPpm");
+                        });
 
                     b.ComplexProperty(typeof(Dictionary<string, object>), "LeanShare", "ProcessorDesk.Records.FormulaVersion.LeanShare#Proportion", b1 =>
                         {
@@ -756,6 +834,10 @@ namespace ProcessorDesk.Migrations.History
                         });
 
                     b.HasKey("Id");
+
+                    b.HasIndex("AddedFatIngredientId");
+
+                    b.HasIndex("CasingIngredientId");
 
                     b.HasIndex("ProductId", "Number")
                         .IsUnique();
@@ -996,6 +1078,203 @@ namespace ProcessorDesk.Migrations.History
                     b.HasKey("Reason", "Act");
 
                     b.ToTable("HoldRules");
+                });
+
+            modelBuilder.Entity("ProcessorDesk.Records.Ingredient", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("BoughtIn")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Contains")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("FatSource")
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("InMeatBlock")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("IsPork")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Kind")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("LeastPieces")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("RetiredAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Cost", "ProcessorDesk.Records.Ingredient.Cost#Money", b1 =>
+                        {
+                            b1.Property<long>("Cents")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("CostCents");
+                        });
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Fat", "ProcessorDesk.Records.Ingredient.Fat#Proportion", b1 =>
+                        {
+                            b1.IsRequired();
+
+                            b1.Property<int>("PartsPerMillion")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("FatPpm");
+                        });
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "LeastOnHand", "ProcessorDesk.Records.Ingredient.LeastOnHand#Weight", b1 =>
+                        {
+                            b1.IsRequired();
+
+                            b1.Property<long>("Milligrams")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("LeastOnHandMg");
+                        });
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Nitrate", "ProcessorDesk.Records.Ingredient.Nitrate#Proportion", b1 =>
+                        {
+                            b1.IsRequired();
+
+                            b1.Property<int>("PartsPerMillion")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("NitratePpm");
+                        });
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Nitrite", "ProcessorDesk.Records.Ingredient.Nitrite#Proportion", b1 =>
+                        {
+                            b1.IsRequired();
+
+                            b1.Property<int>("PartsPerMillion")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("NitritePpm");
+                        });
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Salt", "ProcessorDesk.Records.Ingredient.Salt#Proportion", b1 =>
+                        {
+                            b1.IsRequired();
+
+                            b1.Property<int>("PartsPerMillion")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("SaltPpm");
+                        });
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Water", "ProcessorDesk.Records.Ingredient.Water#Proportion", b1 =>
+                        {
+                            b1.IsRequired();
+
+                            b1.Property<int>("PartsPerMillion")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("WaterPpm");
+                        });
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Name")
+                        .IsUnique();
+
+                    b.ToTable("Ingredients");
+                });
+
+            modelBuilder.Entity("ProcessorDesk.Records.IngredientLot", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime>("At")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("ById")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Establishment")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("IngredientId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("LotCode")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Note")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Pieces")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateOnly>("ReceivedOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("StruckAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("StruckBecause")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int?>("StruckById")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Supplier")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("UsedUpAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int?>("UsedUpById")
+                        .HasColumnType("INTEGER");
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Amount", "ProcessorDesk.Records.IngredientLot.Amount#Weight", b1 =>
+                        {
+                            b1.IsRequired();
+
+                            b1.Property<long>("Milligrams")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("AmountMg");
+                        });
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Nitrate", "ProcessorDesk.Records.IngredientLot.Nitrate#Proportion", b1 =>
+                        {
+                            b1.IsRequired();
+
+                            b1.Property<int>("PartsPerMillion")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("NitratePpm");
+                        });
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Nitrite", "ProcessorDesk.Records.IngredientLot.Nitrite#Proportion", b1 =>
+                        {
+                            b1.IsRequired();
+
+                            b1.Property<int>("PartsPerMillion")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("NitritePpm");
+                        });
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("LotCode");
+
+                    b.HasIndex("ReceivedOn");
+
+                    b.HasIndex("IngredientId", "ReceivedOn");
+
+                    b.HasIndex(new[] { "IngredientId", "ReceivedOn" }, "IX_IngredientLots_Open")
+                        .HasFilter("UsedUpAt IS NULL AND StruckAt IS NULL");
+
+                    b.ToTable("IngredientLots");
                 });
 
             modelBuilder.Entity("ProcessorDesk.Records.Invoice", b =>
@@ -1364,6 +1643,9 @@ namespace ProcessorDesk.Migrations.History
                     b.Property<int>("Position")
                         .HasColumnType("INTEGER");
 
+                    b.Property<bool>("InMeatBlock")
+                        .HasColumnType("INTEGER");
+
                     b.Property<int>("KeyedIn")
                         .HasColumnType("INTEGER");
 
@@ -1452,6 +1734,57 @@ namespace ProcessorDesk.Migrations.History
                     b.HasIndex("EntryId");
 
                     b.ToTable("LoadParts");
+                });
+
+            modelBuilder.Entity("ProcessorDesk.Records.LotUse", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime>("At")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("ById")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("LoadId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("LotId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Pieces")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int?>("Position")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime?>("StruckAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("StruckBecause")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int?>("StruckById")
+                        .HasColumnType("INTEGER");
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Amount", "ProcessorDesk.Records.LotUse.Amount#Weight", b1 =>
+                        {
+                            b1.IsRequired();
+
+                            b1.Property<long>("Milligrams")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("AmountMg");
+                        });
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("LoadId");
+
+                    b.HasIndex("LotId");
+
+                    b.ToTable("LotUses");
                 });
 
             modelBuilder.Entity("ProcessorDesk.Records.Lug", b =>
@@ -1683,6 +2016,9 @@ namespace ProcessorDesk.Migrations.History
                         .ValueGeneratedOnAdd()
                         .HasColumnType("INTEGER");
 
+                    b.Property<int?>("Class")
+                        .HasColumnType("INTEGER");
+
                     b.Property<bool>("Cured")
                         .HasColumnType("INTEGER");
 
@@ -1755,6 +2091,9 @@ namespace ProcessorDesk.Migrations.History
                         .HasColumnType("TEXT");
 
                     b.Property<bool>("IsDemo")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("MoreAllergens")
                         .HasColumnType("INTEGER");
 
                     b.Property<string>("Name")
@@ -2262,15 +2601,36 @@ namespace ProcessorDesk.Migrations.History
                         .HasForeignKey("FormulaVersionId")
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired();
+
+                    b.HasOne("ProcessorDesk.Records.Ingredient", "Ingredient")
+                        .WithMany()
+                        .HasForeignKey("IngredientId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.Navigation("Ingredient");
                 });
 
             modelBuilder.Entity("ProcessorDesk.Records.FormulaVersion", b =>
                 {
+                    b.HasOne("ProcessorDesk.Records.Ingredient", "AddedFatIngredient")
+                        .WithMany()
+                        .HasForeignKey("AddedFatIngredientId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("ProcessorDesk.Records.Ingredient", "CasingIngredient")
+                        .WithMany()
+                        .HasForeignKey("CasingIngredientId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
                     b.HasOne("ProcessorDesk.Records.Product", "Product")
                         .WithMany("Formulas")
                         .HasForeignKey("ProductId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+
+                    b.Navigation("AddedFatIngredient");
+
+                    b.Navigation("CasingIngredient");
 
                     b.Navigation("Product");
                 });
@@ -2350,6 +2710,17 @@ namespace ProcessorDesk.Migrations.History
                     b.Navigation("Batch");
 
                     b.Navigation("Job");
+                });
+
+            modelBuilder.Entity("ProcessorDesk.Records.IngredientLot", b =>
+                {
+                    b.HasOne("ProcessorDesk.Records.Ingredient", "Ingredient")
+                        .WithMany()
+                        .HasForeignKey("IngredientId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.Navigation("Ingredient");
                 });
 
             modelBuilder.Entity("ProcessorDesk.Records.Invoice", b =>
@@ -2444,6 +2815,25 @@ namespace ProcessorDesk.Migrations.History
                     b.Navigation("Entry");
 
                     b.Navigation("Load");
+                });
+
+            modelBuilder.Entity("ProcessorDesk.Records.LotUse", b =>
+                {
+                    b.HasOne("ProcessorDesk.Records.Load", "Load")
+                        .WithMany("LotUses")
+                        .HasForeignKey("LoadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("ProcessorDesk.Records.IngredientLot", "Lot")
+                        .WithMany()
+                        .HasForeignKey("LotId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.Navigation("Load");
+
+                    b.Navigation("Lot");
                 });
 
             modelBuilder.Entity("ProcessorDesk.Records.Part", b =>
@@ -2610,6 +3000,8 @@ namespace ProcessorDesk.Migrations.History
                     b.Navigation("Draws");
 
                     b.Navigation("Ingredients");
+
+                    b.Navigation("LotUses");
 
                     b.Navigation("Parts");
                 });

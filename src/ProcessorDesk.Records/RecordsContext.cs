@@ -43,6 +43,12 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
 
     public DbSet<FormulaIngredient> FormulaIngredients => Set<FormulaIngredient>();
 
+    public DbSet<Ingredient> Ingredients => Set<Ingredient>();
+
+    public DbSet<IngredientLot> IngredientLots => Set<IngredientLot>();
+
+    public DbSet<LotUse> LotUses => Set<LotUse>();
+
     public DbSet<GrindOrder> GrindOrders => Set<GrindOrder>();
 
     public DbSet<AgreedSplit> AgreedSplits => Set<AgreedSplit>();
@@ -112,6 +118,7 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
         JobTables.Map(modelBuilder);
         AnimalTables.Map(modelBuilder);
         WeighingTables.Map(modelBuilder);
+        LarderTables.Map(modelBuilder);
         GrindTables.Map(modelBuilder);
         KitchenTables.Map(modelBuilder);
         BoxTables.Map(modelBuilder);

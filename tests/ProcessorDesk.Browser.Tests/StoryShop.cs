@@ -50,7 +50,7 @@ public sealed class StoryShop : ShopUnderTest
         var old = product.Formulas.Single();
         product.Reformulate(new FormulaVersion(
             act.Now, old.LeanShare, old.AddedFat, old.AddedFatIsPork, (old.LossLow, old.LossTypical, old.LossHigh), old.SmallestRun, old.Step,
-            old.Ingredients.Select(line => new FormulaIngredient(line.Position, line.Name, line.Basis, line.Amount, line.Nitrite, line.Nitrate, line.IsPork, line.Allergens)),
+            old.Ingredients.Select(line => new FormulaIngredient(line.Position, line.Name, line.Basis, line.Amount, line.Nitrite, line.Nitrate, line.IsPork)),
             restMinutes: 240));
     }
 

@@ -41,6 +41,8 @@ internal static class SeasonChecks
             (SELECT SUM(w.NetMg) + 5 * COUNT(*) FROM WeighIns w WHERE w.FillingId = d.FillingId AND NOT EXISTS (SELECT 1 FROM Strikes s WHERE s.WeighInId = w.Id))
             """),
         ("a mixed load holds its meat", "SELECT l.Id FROM Loads l WHERE l.MixedAt IS NOT NULL AND ABS(l.LeanMg - (SELECT COALESCE(SUM(d.WeighedMg), 0) FROM Draws d WHERE d.LoadId = l.Id)) > 50"),
+        ("what a load was made with came from lots", "SELECT l.LoadId FROM LoadIngredients l WHERE l.WeighedMg <> (SELECT COALESCE(SUM(u.AmountMg), 0) FROM LotUses u WHERE u.LoadId = l.LoadId AND u.Position = l.Position AND u.StruckAt IS NULL)"),
+        ("no more of a lot was used than came in", "SELECT l.Id FROM IngredientLots l JOIN LotUses u ON u.LotId = l.Id WHERE u.StruckAt IS NULL GROUP BY l.Id HAVING SUM(u.AmountMg) > l.AmountMg OR SUM(u.Pieces) > l.Pieces"),
         ("finished shares are what was weighed",
             """
             SELECT b.Id FROM Batches b WHERE b.ReleasedAt IS NOT NULL AND (SELECT SUM(w.NetMg) FROM WeighIns w WHERE w.BatchId = b.Id)

@@ -1,10 +1,11 @@
 using ProcessorDesk.Trade;
+using ProcessorDesk.Trade.Formulas;
 using ProcessorDesk.Trade.Grinding;
 
 namespace ProcessorDesk.Records;
 
 /// <summary>Every stored choice in the shop's words. No page shows a choice's code name.</summary>
-public static class Wording
+public static partial class Wording
 {
     public static string Of(Species species) => species switch
     {
@@ -184,10 +185,12 @@ public static class Wording
         ProcessKind.Dried => "Dried",
     };
 
-    public static string Of(IngredientBasis basis) => basis switch
+    public static string Of(FormulaBasis basis) => basis switch
     {
-        IngredientBasis.PercentOfMeatBlock => "% of meat block",
-        IngredientBasis.OuncesPerHundredPounds => "oz to 100 lb of meat block",
+        FormulaBasis.PercentOfBlock => "% of meat block",
+        FormulaBasis.OuncesPer100Pounds => "oz to 100 lb of meat block",
+        FormulaBasis.OuncesPer25Pounds => "oz to 25 lb of meat block",
+        FormulaBasis.GramsPerKilogram => "g to 1 kg of meat block",
     };
 
     public static string Of(Pooling pooling) => pooling switch

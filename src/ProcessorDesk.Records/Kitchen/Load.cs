@@ -9,6 +9,7 @@ public sealed class Load
     private readonly List<LoadPart> _parts = [];
     private readonly List<Draw> _draws = [];
     private readonly List<LoadIngredient> _ingredients = [];
+    private readonly List<LotUse> _lotUses = [];
 
     private Load()
     {
@@ -58,6 +59,9 @@ public sealed class Load
 
     /// <summary>What was weighed in beside the meat, as it was; empty until it was mixed.</summary>
     public IReadOnlyCollection<LoadIngredient> Ingredients => _ingredients;
+
+    /// <summary>Out of which lots it came, those struck among them.</summary>
+    public IReadOnlyCollection<LotUse> LotUses => _lotUses;
 
     public Weight PlannedBlock => Lean + AddedFat;
 

@@ -10,17 +10,13 @@ public sealed class LoadIngredient
     {
     }
 
-    /// <param name="nitrite">Strength as stated when it was weighed.</param>
-    /// <param name="nitrate">Strength as stated when it was weighed.</param>
-    public LoadIngredient(int position, string name, Weight planned, Weight weighed, WeightUnit keyedIn, Proportion nitrite, Proportion nitrate)
+    /// <param name="line">The formula's line.</param>
+    /// <param name="lot">The lot it came from, whose label states the strength; null where none was noted, and the formula's strength counts.</param>
+    public LoadIngredient(FormulaIngredient line, IngredientLot? lot, Weight planned, Weight weighed, WeightUnit keyedIn)
     {
-        Position = position;
-        Name = name;
-        Planned = planned;
-        Weighed = weighed;
-        KeyedIn = keyedIn;
-        Nitrite = nitrite;
-        Nitrate = nitrate;
+        (Position, Name, InMeatBlock) = (line.Position, line.Name, line.InMeatBlock);
+        (Planned, Weighed, KeyedIn) = (planned, weighed, keyedIn);
+        (Nitrite, Nitrate) = (lot?.Nitrite ?? line.Nitrite, lot?.Nitrate ?? line.Nitrate);
     }
 
     public int LoadId { get; private set; }
@@ -41,7 +37,25 @@ public sealed class LoadIngredient
 
     public Proportion Nitrate { get; private set; }
 
+    /// <summary>It counts as meat in the check of the cure.</summary>
+    public bool InMeatBlock { get; private set; }
+
     public bool HoldsCure => Nitrite > Proportion.Zero || Nitrate > Proportion.Zero;
 
-    public CureAmount ToCure() => new(Name, Weighed, Nitrite, Nitrate, KeyedIn);
+    /// <summary>
+    /// What of it holds cure: by the label of each lot it is noted to have come from, the rest at the strength of the mixing.
+    /// </summary>
+    /// <param name="uses">Of its load, with their lots; those struck and those of other lines are passed over.</param>
+    public IEnumerable<CureAmount> ToCures(IEnumerable<LotUse> uses)
+    {
+        var rest = Weighed;
+        foreach (var use in uses.Where(use => use.StruckAt is null && use.Position == Position))
+        {
+            rest -= use.Amount;
+            yield return new CureAmount($"{Name}, lot {use.Lot.LotCode}", use.Amount, use.Lot.Nitrite, use.Lot.Nitrate, KeyedIn);
+        }
+
+        if (rest.IsPositive || rest == Weighed)
+            yield return new CureAmount(Name, rest, Nitrite, Nitrate, KeyedIn);
+    }
 }

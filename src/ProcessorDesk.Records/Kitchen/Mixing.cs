@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using ProcessorDesk.Trade;
 using ProcessorDesk.Trade.Curing;
+using ProcessorDesk.Trade.Formulas;
 
 namespace ProcessorDesk.Records;
 
@@ -10,7 +11,17 @@ namespace ProcessorDesk.Records;
 /// <param name="LowCureBecause">The manager's reason for less cure than product kept cold should have.</param>
 /// <param name="AlreadyInBecause">It is mixed already although it should not be: how that came about. Null asks whether it may.</param>
 public sealed record MixOrder(
-    int LoadId, Weight Fat, IReadOnlyDictionary<int, (Weight Weighed, WeightUnit KeyedIn)> Ingredients, string? LowCureBecause = null, string? AlreadyInBecause = null);
+    int LoadId, Weight Fat, IReadOnlyDictionary<int, (Weight Weighed, WeightUnit KeyedIn)> Ingredients, string? LowCureBecause = null, string? AlreadyInBecause = null)
+{
+    /// <summary>The lot of each line of the formula, by its position. A line that is not in it has no lot noted.</summary>
+    public IReadOnlyDictionary<int, int> Lots { get; init; } = new Dictionary<int, int>();
+
+    /// <summary>The lot of the added fat; null where none was noted.</summary>
+    public int? FatLotId { get; init; }
+
+    /// <summary>The lot of the casings; null where none was noted.</summary>
+    public int? CasingLotId { get; init; }
+}
 
 /// <summary>Mixing a load on what was weighed.</summary>
 public static class Mixing
@@ -40,8 +51,12 @@ public static class Mixing
         if (!load.Drawn.IsPositive)
             return Outcome.Refused(new Finding("", "No meat is drawn into this load yet. Draw the lugs first."));
 
+        var lots = LotsUsed.Read(records, order);
+        if (LotsUsed.Wrong(load, order, lots).ToList() is { Count: > 0 } wrong)
+            return Outcome.Refused(wrong);
         var block = load.Drawn + order.Fat;
-        var ingredients = Weighed(records, load, block, order);
+        var scaled = FormulaScaling.Scale(load.Batch.FormulaVersion.ToTrade(), block, records.Shop.AsNoTracking().Single().CureDivision);
+        var ingredients = Weighed(load, order, scaled, lots);
         var check = load.CureOf(block, ingredients);
         if (order.AlreadyInBecause is { } because)
         {
@@ -55,6 +70,7 @@ public static class Mixing
         }
 
         load.Mix(order.Fat, ingredients, check is { BelowMinimum: true } ? order.LowCureBecause : null, order.AlreadyInBecause, act.Now, act.Hand.Id);
+        LotsUsed.Note(records, load, order, lots, scaled, act);
         if (load.Batch.Loads.All(one => one.MixedAt is not null))
             AllMixed(records, load.Batch, act);
         return Outcome.Done(load.BatchId);
@@ -77,13 +93,15 @@ public static class Mixing
     }
 
     /// <summary>
-    /// The check on what is weighed; null where the product is not cured and nothing in it holds cure. Product and batch must have been
-    /// loaded.
+    /// The check on what is weighed, each lot by its own label; null where the product is not cured and nothing in it holds cure. Product,
+    /// batch and lots must have been loaded; without lots each ingredient counts at the strength of the mixing.
     /// </summary>
-    public static CureCheck? CureOf(this Load load, Weight block, IReadOnlyCollection<LoadIngredient> ingredients) =>
-        load.Batch.Product.Cured || ingredients.Any(line => line.HoldsCure)
-            ? ComminutedCure.Check(block, [.. ingredients.Where(line => line.HoldsCure).Select(line => line.ToCure())])
-            : null;
+    public static CureCheck? CureOf(this Load load, Weight block, IReadOnlyCollection<LoadIngredient> ingredients)
+    {
+        CureAmount[] cures = [.. ingredients.SelectMany(line => line.ToCures(load.LotUses)).Where(cure => !cure.Nitrite.IsZero || !cure.Nitrate.IsZero)];
+        var meat = ingredients.Where(line => line.InMeatBlock).Aggregate(block, (sum, line) => sum + line.Weighed);
+        return load.Batch.Product.Cured || cures.Length > 0 ? ComminutedCure.Check(meat, cures) : null;
+    }
 
     private static void AllMixed(RecordsContext records, Batch batch, Act act)
     {
@@ -92,17 +110,15 @@ public static class Mixing
             records.BatchSteps.Add(new BatchStep(batch.Id, BatchStepKind.RestStarted, act.Now, act.Hand.Id));
     }
 
-    private static List<LoadIngredient> Weighed(RecordsContext records, Load load, Weight block, MixOrder order)
-    {
-        var small = records.Shop.AsNoTracking().Single().CureDivision;
-        var formula = load.Batch.FormulaVersion;
-        var planned = Trade.Formulas.FormulaScaling.Scale(formula.ToTrade(), block, small).Lines;
-        return [.. formula.Ingredients.OrderBy(line => line.Position).Select((line, i) =>
+    private static List<LoadIngredient> Weighed(Load load, MixOrder order, ScaledFormula scaled, IReadOnlyDictionary<int, IngredientLot> lots) =>
+    [
+        .. load.Batch.FormulaVersion.Ingredients.OrderBy(line => line.Position).Zip(scaled.Lines, (line, asked) =>
         {
-            var (weighed, keyedIn) = order.Ingredients.TryGetValue(line.Position, out var typed) ? typed : (Weight.Zero, small.Unit);
-            return new LoadIngredient(line.Position, line.Name, planned[i].Amount, weighed, keyedIn, line.Nitrite, line.Nitrate);
-        })];
-    }
+            var (weighed, keyedIn) = order.Ingredients.TryGetValue(line.Position, out var typed) ? typed : (Weight.Zero, WeightUnit.Gram);
+            var lot = order.Lots.TryGetValue(line.Position, out var id) ? lots[id] : null;
+            return new LoadIngredient(line, lot, asked.Amount, weighed, keyedIn);
+        }),
+    ];
 
     private static List<Finding> Refusals(RecordsContext records, Load load, MixOrder order, CureCheck? check, bool isManager)
     {
@@ -113,10 +129,16 @@ public static class Mixing
             findings.Add(new Finding("Fat", $"Type what was weighed in of {load.Batch.FormulaVersion.AddedFat ?? "the added fat"}."));
         if (check is { Meets: false })
             findings.AddRange(check.Findings);
+        else if (check is not null && load.Batch.Product.Cured && !IsCured(load, order))
+            findings.Add(new Finding("Cure", "There is no cure in this mix but what cured meat brings along. Weigh the cure in.", "", "", CureLimits.ComminutedNitrite.Source));
         else if (check is { BelowMinimum: true } && string.IsNullOrWhiteSpace(order.LowCureBecause))
             findings.AddRange(check.Findings.Select(finding => finding with { Text = finding.Text + " Weigh more cure in, or let the manager give a reason." }));
         else if (check is { BelowMinimum: true } && !isManager)
             findings.Add(new Finding("LowCureBecause", "Only the manager accepts less cure than the minimum. Weigh more cure in, or fetch the manager."));
         return findings;
     }
+
+    /// <summary>Something that cures was weighed in; bacon ends and other meat that was cured before do not count.</summary>
+    private static bool IsCured(Load load, MixOrder order) =>
+        load.Batch.FormulaVersion.Ingredients.Any(line => line.Cures && order.Ingredients.TryGetValue(line.Position, out var typed) && typed.Weighed.IsPositive);
 }

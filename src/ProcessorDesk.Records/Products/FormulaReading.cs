@@ -10,5 +10,8 @@ public static class FormulaReading
         formula.Product.Name,
         formula.LeanShare,
         formula.Product.Cured,
-        [.. formula.Ingredients.OrderBy(line => line.Position).Select(line => new FormulaLine(line.Name, line.OfMeatBlock, line.Nitrite, line.Nitrate, line.IsCure))]);
+        [.. formula.Ingredients.OrderBy(line => line.Position).Select(line => line.ToTrade())])
+    {
+        Pieces = formula is { Casing: { } casing, CasingHolds: { IsPositive: true } holds } ? [new PieceLine(casing, holds)] : [],
+    };
 }

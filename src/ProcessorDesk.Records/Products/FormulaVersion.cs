@@ -47,9 +47,34 @@ public sealed class FormulaVersion
     /// <summary>The owner's lean in the meat block; the rest is added fat.</summary>
     public Proportion LeanShare { get; private set; }
 
+    /// <summary>Fat in the owner's lean, as the shop counts it; null where nobody said.</summary>
+    public Proportion? LeanFat { get; init; }
+
     public string? AddedFat { get; private set; }
 
     public bool AddedFatIsPork { get; private set; }
+
+    /// <summary>Fat in what is added; null where nobody said.</summary>
+    public Proportion? AddedFatFat { get; private set; }
+
+    public int? AddedFatIngredientId { get; private set; }
+
+    public Ingredient? AddedFatIngredient { get; private set; }
+
+    /// <summary>What it is stuffed into; null for loose product.</summary>
+    public string? Casing { get; private set; }
+
+    public bool CasingIsPork { get; private set; }
+
+    /// <summary>Green weight one casing holds; null for loose product.</summary>
+    public Weight? CasingHolds { get; private set; }
+
+    public int? CasingIngredientId { get; private set; }
+
+    public Ingredient? CasingIngredient { get; private set; }
+
+    /// <summary>Allergens of added fat and casing; those of the lines stand with them.</summary>
+    public Allergen ContainsBeside { get; private set; }
 
     public Proportion LossLow { get; private set; }
 
@@ -68,12 +93,34 @@ public sealed class FormulaVersion
 
     public IReadOnlyCollection<FormulaIngredient> Ingredients => _ingredients;
 
-    public bool HasCure => _ingredients.Any(line => line.IsCure);
+    public bool HasCure => _ingredients.Any(line => line.Cures);
 
-    public bool HasPork => AddedFatIsPork || _ingredients.Any(line => line.IsPork);
+    /// <summary>Anything from the pig: added fat, casing, an ingredient such as gelatin. The ingredients must have been loaded.</summary>
+    public bool HasPork => AddedFatIsPork || CasingIsPork || _ingredients.Any(line => line.IsPork);
+
+    /// <summary>All that anything in it or around it holds. The ingredients must have been loaded.</summary>
+    public Allergen Contains => _ingredients.Aggregate(ContainsBeside, (all, line) => all | line.Contains);
 
     /// <summary>All that is not meat, as a part of the meat block. The ingredients must have been loaded.</summary>
     public Ratio Additions => _ingredients.Aggregate(Ratio.Zero, (sum, line) => sum + line.OfMeatBlock);
+
+    /// <summary>What the added fat is, and a copy of what matters of it. Only while the version is made.</summary>
+    public FormulaVersion WithAddedFat(Ingredient fat)
+    {
+        (AddedFatIngredient, AddedFat, AddedFatIsPork, AddedFatFat) = (fat, fat.Name, fat.IsPork, fat.Fat);
+        ContainsBeside |= fat.Contains;
+        return this;
+    }
+
+    /// <summary>What it is stuffed into, and a copy of what matters of it. Only while the version is made.</summary>
+    /// <param name="holds">Green weight one of them holds; above zero.</param>
+    public FormulaVersion WithCasing(Ingredient casing, Weight holds)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThanOrEqual(holds, Weight.Zero);
+        (CasingIngredient, Casing, CasingIsPork, CasingHolds) = (casing, casing.Name, casing.IsPork, holds);
+        ContainsBeside |= casing.Contains;
+        return this;
+    }
 
     public GrindBlend ToBlend() => new(LeanShare, Additions, LossTypical, LossLow, LossHigh, SmallestRun, Step);
 }

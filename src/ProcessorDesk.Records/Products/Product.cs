@@ -1,4 +1,5 @@
 using ProcessorDesk.Trade;
+using ProcessorDesk.Trade.Formulas;
 
 namespace ProcessorDesk.Records;
 
@@ -26,6 +27,9 @@ public sealed class Product : IVersioned
     /// <summary>Made with a curing salt: a formula without a cure line is not offered.</summary>
     public bool Cured { get; private set; }
 
+    /// <summary>Whose rules for product for sale are shown beside its formula, as a guide; null for none.</summary>
+    public ProductClass? Class { get; private set; }
+
     /// <summary>The one product that takes what no ask takes.</summary>
     public bool IsPlainGround { get; private set; }
 
@@ -42,6 +46,8 @@ public sealed class Product : IVersioned
         ProcessKind = processKind;
         Cured = cured;
     }
+
+    public void GuideBy(ProductClass? rules) => Class = rules;
 
     /// <summary>
     /// Adds the next version of the formula. A cured product needs a line that bears nitrite or nitrate. All formulas

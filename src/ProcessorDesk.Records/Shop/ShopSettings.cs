@@ -67,6 +67,9 @@ public sealed class ShopSettings : IVersioned
     /// <summary>Days in boxes after which a job counts as unclaimed and its owner is chased, by the shop's own written policy.</summary>
     public int UnclaimedAfterDays { get; private set; }
 
+    /// <summary>Mustard and celery are asked for and shown beside the nine allergens of United States law.</summary>
+    public bool MoreAllergens { get; private set; }
+
     /// <summary>Where owners reach the shop's pages from home; null where they can't.</summary>
     public string? PublicAddress { get; private set; }
 
@@ -100,6 +103,8 @@ public sealed class ShopSettings : IVersioned
     /// <exception cref="ArgumentOutOfRangeException">The mixer holds nothing.</exception>
     public void SetMixer(Weight capacity) =>
         MixerCapacity = capacity.IsPositive ? capacity : throw new ArgumentOutOfRangeException(nameof(capacity), "A mixer holds more than nothing.");
+
+    public void SetMoreAllergens(bool shown) => MoreAllergens = shown;
 
     public void SetUnclaimedAfter(int days)
     {

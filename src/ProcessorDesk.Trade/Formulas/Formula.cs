@@ -13,11 +13,14 @@ public sealed record Formula(string Name, Proportion LeanShare, bool IsCured, IR
     /// <summary>Everything that is not meat as a part of the meat block, exactly.</summary>
     public Ratio Additions => Lines.Aggregate(Ratio.Zero, (sum, line) => sum + line.OfMeatBlock);
 
-    /// <summary>Ingoing nitrite as a part of the meat block, exactly.</summary>
-    public Ratio Nitrite => Lines.Aggregate(Ratio.Zero, (sum, line) => sum + line.OfMeatBlock * line.Nitrite.ToRatio());
+    /// <summary>What the cure is reckoned on, where lean and added fat are one: more than one where a line counts as meat.</summary>
+    public Ratio CureBase => Lines.Where(line => line.InMeatBlock).Aggregate(Ratio.One, (sum, line) => sum + line.OfMeatBlock);
 
-    /// <summary>Ingoing nitrate as a part of the meat block, exactly.</summary>
-    public Ratio Nitrate => Lines.Aggregate(Ratio.Zero, (sum, line) => sum + line.OfMeatBlock * line.Nitrate.ToRatio());
+    /// <summary>Ingoing nitrite as a part of what the cure is reckoned on, exactly.</summary>
+    public Ratio Nitrite => Lines.Aggregate(Ratio.Zero, (sum, line) => sum + line.OfMeatBlock * line.Nitrite.ToRatio()) / CureBase;
+
+    /// <summary>Ingoing nitrate as a part of what the cure is reckoned on, exactly.</summary>
+    public Ratio Nitrate => Lines.Aggregate(Ratio.Zero, (sum, line) => sum + line.OfMeatBlock * line.Nitrate.ToRatio()) / CureBase;
 
     /// <summary>What is wrong with the formula as written, before anything is weighed; empty where it can be made.</summary>
     /// <returns>Findings with fields "LeanShare", "Lines", "Lines[0].Nitrite" and so on.</returns>

@@ -1,7 +1,7 @@
 namespace ProcessorDesk.Trade.Formulas;
 
 /// <summary>One addition to the meat block.</summary>
-/// <param name="OfMeatBlock">Its weight as an exact part of the meat block; zero or more.</param>
+/// <param name="OfMeatBlock">Its weight as an exact part of lean and added fat; zero or more.</param>
 /// <param name="Nitrite">Nitrite in it as its maker states; zero is a statement, and blank never gets here.</param>
 /// <param name="Nitrate">Nitrate in it, likewise.</param>
 /// <param name="IsCure">It is weighed in as a cure; a seasoning may hold cure without being one.</param>
@@ -17,6 +17,9 @@ public sealed record FormulaLine(string Name, Ratio OfMeatBlock, Proportion Nitr
     public Proportion Water { get; init; }
 
     public Additive Additive { get; init; }
+
+    /// <summary>It counts as meat in the check of the cure, as bacon ends do; its amount is a part of lean and added fat all the same.</summary>
+    public bool InMeatBlock { get; init; }
 
     /// <summary>What a pound of it costs; null where nobody said.</summary>
     public PricePerPound? Price { get; init; }

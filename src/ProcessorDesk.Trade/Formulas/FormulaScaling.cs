@@ -31,7 +31,7 @@ public static class FormulaScaling
             lines,
             [.. formula.Pieces.Select(piece => new ScaledPieces(piece, piece.CountFor(green)))],
             lines.Aggregate(meatBlock, (sum, line) => sum + line.Amount),
-            cured ? ComminutedCure.Check(meatBlock, Cures(lines)) : null);
+            cured ? ComminutedCure.Check(CureBase(meatBlock, lines), Cures(lines)) : null);
     }
 
     private static ScaledLine Scale(FormulaLine line, Ratio milligrams, ScaleDivision small)
@@ -45,6 +45,9 @@ public static class FormulaScaling
             small.Print(amount),
             WeightText.PoundsAndOunces(ScaledLine.On(OunceDivision, milligrams, isCure), OunceDivision));
     }
+
+    private static Weight CureBase(Weight meatBlock, IEnumerable<ScaledLine> lines) =>
+        lines.Where(line => line.Line.InMeatBlock).Aggregate(meatBlock, (sum, line) => sum + line.Amount);
 
     private static CureAmount[] Cures(IEnumerable<ScaledLine> lines) =>
         [.. lines.Where(line => line.Line.HoldsCure).Select(line => new CureAmount(line.Line.Name, line.Amount, line.Line.Nitrite, line.Line.Nitrate))];

@@ -15,6 +15,7 @@ internal static class GuardedKitchen
         Done(shop, (records, act) => records.StrikeDraw(records.Draws.Single(draw => draw.Load.BatchId == released).Id, "typed wrong", act));
         Draw(shop, released, lug, 5m);
         Mix(shop, released);
+        Lots(shop, released);
         Done(shop, (records, act) => records.TakeStep(released, BatchStepKind.Stuffed, act));
         Done(shop, (records, act) => records.UndoStep(records.BatchSteps.Single(step => step.BatchId == released).Id, "too early", act));
         Done(shop, (records, act) => records.TakeStep(released, BatchStepKind.Packed, act));
@@ -56,6 +57,27 @@ internal static class GuardedKitchen
         return records.MixLoad(new MixOrder(
             records.Loads.Single(load => load.BatchId == batch).Id, Weight.Zero, lines.ToDictionary(line => line.Position, _ => (Weight.FromGrams(40m), WeightUnit.Gram))), false, act);
     });
+
+    /// <summary>Two lots of salt: one noted twice in the load, of which once wrongly; one struck out.</summary>
+    private static void Lots(ShopFile shop, int batch)
+    {
+        var (load, salt) = shop.Do((records, _) =>
+        {
+            var ingredient = new Ingredient(new IngredientFacts("Salt", IngredientKind.Salt, Proportion.Zero, Proportion.Zero) { Salt = Proportion.Whole });
+            records.Ingredients.Add(ingredient);
+            records.SaveChanges();
+            return (records.Loads.Single(one => one.BatchId == batch).Id, ingredient.Id);
+        });
+        int Receive(string code) => Done(shop, (records, act) =>
+            records.ReceiveLot(new LotReceipt(salt, code, new DateOnly(2026, 11, 20), Weight.FromPounds(50m), 0, Proportion.Zero, Proportion.Zero), act));
+        var lot = Receive("S 1");
+        void Note(decimal grams) => Done(shop, (records, act) => records.NoteLot(new LotNote(load, 1, lot, Weight.FromGrams(grams), 0), act));
+        Note(4m);
+        Done(shop, (records, act) => records.StrikeLotUse(records.LotUses.Single().Id, "typed wrong", act));
+        Note(40m);
+        var wrong = Receive("S 2");
+        Done(shop, (records, act) => records.StrikeLot(wrong, "the same box twice", act));
+    }
 
     /// <summary>One box unpacked, one handed over, one here.</summary>
     private static void Box(ShopFile shop, int job, int product)

@@ -1,5 +1,6 @@
 using ProcessorDesk.Records.Tests.Cast;
 using ProcessorDesk.Trade;
+using ProcessorDesk.Trade.Formulas;
 using ProcessorDesk.Trade.Grinding;
 
 namespace ProcessorDesk.Records.Tests.Keeping;
@@ -43,7 +44,7 @@ public sealed class GuardedShop : IDisposable
 
     private static void Cure(Product product, Act act) => product.Reformulate(new FormulaVersion(
         act.Now, Proportion.Whole, null, false, (Proportion.Zero, Proportion.Zero, Proportion.Zero), Weight.Zero, Weight.Zero,
-        [new FormulaIngredient(1, "Salt", IngredientBasis.PercentOfMeatBlock, 1.75m, Proportion.Zero, Proportion.Zero, false, null)]));
+        [new FormulaIngredient(1, "Salt", FormulaBasis.PercentOfBlock, 1.75m, Proportion.Zero, Proportion.Zero, false)]));
 
     private static AgreedSplit Split(RecordsContext records, Job job, Act act)
     {

@@ -20,7 +20,7 @@ public sealed class GuardsTests : IClassFixture<GuardedShop>
     public static TheoryData<string> Kept =>
     [
         "Staff", "Holds", "Tickets", "AgreedSplits", "Fillings", "Animals", "Jobs", "Owners", "Parts", "Lugs", "Products", "Shop",
-        "Batches", "BatchEntries", "Loads", "Draws", "BatchSteps", "BatchReadings", "Boxes",
+        "Batches", "BatchEntries", "Loads", "Draws", "BatchSteps", "BatchReadings", "Boxes", "Ingredients", "IngredientLots", "LotUses",
     ];
 
     [Theory]
@@ -69,6 +69,11 @@ public sealed class GuardsTests : IClassFixture<GuardedShop>
     [InlineData("BatchReadings", "TakenAt", "StruckAt IS NULL")]
     [InlineData("Boxes", "WeighedId", "UnpackedAt IS NULL AND HandOverId IS NULL")]
     [InlineData("Boxes", "JobId", "UnpackedAt IS NULL AND HandOverId IS NULL")]
+    [InlineData("IngredientLots", "LotCode", "StruckAt IS NULL")]
+    [InlineData("IngredientLots", "NitritePpm", "StruckAt IS NULL")]
+    [InlineData("IngredientLots", "AmountMg", "StruckAt IS NULL")]
+    [InlineData("LotUses", "LotId", "StruckAt IS NULL")]
+    [InlineData("LotUses", "AmountMg", "StruckAt IS NULL")]
     public void What_was_settled_when_the_row_was_written_stays(string table, string column, string open) =>
         AssertRefused(table, $"{table}: this part is settled", $"""UPDATE "{table}" SET "{column}" = 1 WHERE {open}""");
 
@@ -86,6 +91,8 @@ public sealed class GuardsTests : IClassFixture<GuardedShop>
     [InlineData("BatchReadings", "StruckAt", "StruckBecause")]
     [InlineData("Boxes", "UnpackedAt", "Place")]
     [InlineData("Boxes", "HandOverId", "Place")]
+    [InlineData("IngredientLots", "StruckAt", "UsedUpAt")]
+    [InlineData("LotUses", "StruckAt", "StruckBecause")]
     public void A_row_that_was_closed_is_not_opened_or_changed_again(string table, string moment, string column) =>
         AssertRefused(table, $"{table}: closed by {moment}", $"""UPDATE "{table}" SET "{column}" = NULL WHERE "{moment}" IS NOT NULL """);
 

@@ -2,6 +2,7 @@ using System.Globalization;
 using Microsoft.EntityFrameworkCore;
 using ProcessorDesk.Records.Tests.Cast;
 using ProcessorDesk.Trade;
+using ProcessorDesk.Trade.Formulas;
 using ProcessorDesk.Trade.Grinding;
 
 namespace ProcessorDesk.Records.Tests.Kitchen;
@@ -126,9 +127,9 @@ public sealed class KitchenShop : IDisposable
     private static void Add(RecordsContext records, Act act, string name, ProcessKind kind, decimal lean, (decimal Low, decimal Typical, decimal High) loss, decimal seasoning, int rest)
     {
         var product = new Product(name, kind, cured: kind is ProcessKind.Smoked or ProcessKind.Cooked);
-        List<FormulaIngredient> lines = [new(0, "Seasoning", IngredientBasis.PercentOfMeatBlock, seasoning, Proportion.Zero, Proportion.Zero, false, null)];
+        List<FormulaIngredient> lines = [new(0, "Seasoning", FormulaBasis.PercentOfBlock, seasoning, Proportion.Zero, Proportion.Zero, false)];
         if (product.Cured)
-            lines.Add(new FormulaIngredient(1, "Pink curing salt", IngredientBasis.OuncesPerHundredPounds, 4m, Proportion.FromPercent(6.25m), Proportion.Zero, false, null));
+            lines.Add(new FormulaIngredient(1, "Pink curing salt", FormulaBasis.OuncesPer100Pounds, 4m, Proportion.FromPercent(6.25m), Proportion.Zero, false));
         product.Reformulate(new FormulaVersion(
             act.Now, Proportion.FromPercent(lean), lean < 100m ? "Pork trim" : null, lean < 100m,
             (Proportion.FromPercent(loss.Low), Proportion.FromPercent(loss.Typical), Proportion.FromPercent(loss.High)), Weight.Zero, Weight.Zero, lines, rest));

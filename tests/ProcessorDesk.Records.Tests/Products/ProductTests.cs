@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using ProcessorDesk.Records.Tests.Cast;
 using ProcessorDesk.Trade;
+using ProcessorDesk.Trade.Formulas;
 using Xunit;
 
 namespace ProcessorDesk.Records.Tests.Products;
@@ -43,8 +44,8 @@ public sealed class ProductTests(ShopFile shop) : IClassFixture<ShopFile>
     [Fact]
     public void An_amount_is_the_same_part_of_the_block_in_either_writing()
     {
-        var percent = new FormulaIngredient(1, "Cure", IngredientBasis.PercentOfMeatBlock, 0.25m, _strength, Proportion.Zero, false, null);
-        var ounces = new FormulaIngredient(1, "Cure", IngredientBasis.OuncesPerHundredPounds, 4m, _strength, Proportion.Zero, false, null);
+        var percent = new FormulaIngredient(1, "Cure", FormulaBasis.PercentOfBlock, 0.25m, _strength, Proportion.Zero, false);
+        var ounces = new FormulaIngredient(1, "Cure", FormulaBasis.OuncesPer100Pounds, 4m, _strength, Proportion.Zero, false);
 
         Assert.Equal(Ratio.Of(1, 400), percent.OfMeatBlock);
         Assert.Equal(Ratio.Of(4, 100 * 16), ounces.OfMeatBlock);
@@ -64,7 +65,7 @@ public sealed class ProductTests(ShopFile shop) : IClassFixture<ShopFile>
     [Fact]
     public void Pork_shows_wherever_it_is()
     {
-        var inLine = new FormulaIngredient(1, "Casing", IngredientBasis.PercentOfMeatBlock, 1m, Proportion.Zero, Proportion.Zero, true, null);
+        var inLine = new FormulaIngredient(1, "Casing", FormulaBasis.PercentOfBlock, 1m, Proportion.Zero, Proportion.Zero, true);
 
         Assert.True(Formula(inLine).HasPork);
         Assert.False(Formula(Salt).HasPork);
@@ -81,10 +82,10 @@ public sealed class ProductTests(ShopFile shop) : IClassFixture<ShopFile>
     }
 
     private static FormulaIngredient Salt =>
-        new(1, "Salt", IngredientBasis.PercentOfMeatBlock, 1.75m, Proportion.Zero, Proportion.Zero, false, null);
+        new(1, "Salt", FormulaBasis.PercentOfBlock, 1.75m, Proportion.Zero, Proportion.Zero, false);
 
     private static FormulaIngredient Cure(int position) =>
-        new(position, "Cure 6.25", IngredientBasis.PercentOfMeatBlock, 0.25m, _strength, Proportion.Zero, false, null);
+        new(position, "Cure 6.25", FormulaBasis.PercentOfBlock, 0.25m, _strength, Proportion.Zero, false);
 
     private FormulaVersion Formula(params FormulaIngredient[] lines) => new(
         shop.Now, Proportion.FromPercent(80m), "beef fat", addedFatIsPork: false,

@@ -54,11 +54,12 @@ internal sealed class BatchInHand(Season season, Batch batch, IReadOnlyList<Load
         load.Mix(
             load.AddedFat,
             _formula.Ingredients.OrderBy(line => line.Position).Select((line, i) =>
-                new LoadIngredient(line.Position, line.Name, scaled[i].Amount, scaled[i].Amount, small.Unit, line.Nitrite, line.Nitrate)),
+                new LoadIngredient(line, season.Larder.OpenLot(line.IngredientId!.Value), scaled[i].Amount, scaled[i].Amount, small.Unit)),
             null, null, season.Now, season.Hand.Id);
         season.Changed(load);
         foreach (var line in load.Ingredients)
             season.Add(line, load);
+        season.Larder.Use(load, _formula);
         if (load != loads[^1])
             return;
         batch.Mixed(season.Now);

@@ -23,6 +23,7 @@ internal sealed class Season
         (_rows, Floor, Dice, _ends) = (rows, floor, dice, ends);
         _lastHash = floor.LastHash;
         Kitchen = new InTheKitchen(this);
+        Larder = new InTheLarder(this);
     }
 
     public ShopFloor Floor { get; }
@@ -30,6 +31,8 @@ internal sealed class Season
     public Dice Dice { get; }
 
     public InTheKitchen Kitchen { get; }
+
+    public InTheLarder Larder { get; }
 
     /// <summary>Whether something of the season is still to come.</summary>
     public bool IsOver => _planned.Count == 0;

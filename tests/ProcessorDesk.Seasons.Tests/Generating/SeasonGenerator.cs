@@ -29,6 +29,7 @@ internal static class SeasonGenerator
         var door = new AtTheDoor(season, new OwnerDeck(size, dice));
         foreach (var last in days)
         {
+            season.Larder.Expect(last.AddDays(-Days), last);
             var prices = floor.PriceLists.Last(list => list.StartsOn <= last);
             for (var jobs = 0; jobs < size.Jobs;)
                 jobs += door.Expect(At(last.AddDays(DayOf(jobs, size)), dice), prices, size.Jobs - jobs);

@@ -18,6 +18,7 @@ internal sealed class ShopFloor
         PriceLists = [.. records.PriceLists.AsNoTracking().Include(list => list.Prices).OrderBy(list => list.StartsOn)];
         _staff = records.Staff.AsNoTracking().AsEnumerable().GroupBy(staff => staff.Role).ToDictionary(role => role.Key, role => role.Select(staff => staff.Id).ToList());
         _formulas = records.FormulaVersions.AsNoTrackingWithIdentityResolution().Newest().ToDictionary(formula => formula.Product.Name);
+        Ingredients = [.. records.Ingredients.AsNoTracking().OrderBy(ingredient => ingredient.Id)];
         PlainGround = new PlannedAsk(_formulas.Values.Single(formula => formula.Product.IsPlainGround), AskKind.Rest, Weight.Zero, Proportion.Zero);
         _free = new(records.Lugs.AsNoTracking().OrderByDescending(lug => lug.Number));
         LastHash = records.Journal.AsNoTracking().OrderByDescending(entry => entry.Id).Select(entry => entry.Hash).First();
@@ -26,6 +27,8 @@ internal sealed class ShopFloor
     public ShopSettings Settings { get; }
 
     public IReadOnlyList<PriceList> PriceLists { get; }
+
+    public IReadOnlyList<Ingredient> Ingredients { get; }
 
     public PlannedAsk PlainGround { get; }
 

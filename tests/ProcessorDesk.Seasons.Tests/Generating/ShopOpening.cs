@@ -2,6 +2,7 @@ using Microsoft.Extensions.Time.Testing;
 using ProcessorDesk.Migrations;
 using ProcessorDesk.Records;
 using ProcessorDesk.Trade;
+using ProcessorDesk.Trade.Formulas;
 
 namespace ProcessorDesk.Seasons.Tests.Generating;
 
@@ -29,10 +30,11 @@ internal static class ShopOpening
             foreach (var (role, count) in ((StaffRole, int)[])[(StaffRole.Manager, 1), (StaffRole.Clerk, 3), (StaffRole.Cutter, 6), (StaffRole.Kitchen, 3)])
                 records.Staff.AddRange(Enumerable.Range(1, count).Select(i => new Staff($"{role} {i}", $"{role.ToString()[..2]}{i}", role)));
             records.Lugs.AddRange(Enumerable.Range(1, Lugs).Select(number => new Lug(number, Weight.FromPounds(number % 3 == 0 ? 2.86m : 3.10m), act.Now)));
+            var larder = new OpeningLarder();
             records.Products.AddRange(
-                Made(act, Sausage, ProcessKind.Smoked, 70m, "Pork trim", true, (8m, 10m, 12m)),
-                Made(act, Breakfast, ProcessKind.Fresh, 70m, "Pork trim", true, (0m, 1m, 2m)),
-                Made(act, BeefFat, ProcessKind.Fresh, 90m, "Beef suet", false, (0m, 0m, 0m)));
+                Made(act, larder, Sausage, ProcessKind.Smoked, 70m, larder.Pork, (8m, 10m, 12m)),
+                Made(act, larder, Breakfast, ProcessKind.Fresh, 70m, larder.Pork, (0m, 1m, 2m)),
+                Made(act, larder, BeefFat, ProcessKind.Fresh, 90m, larder.Suet, (0m, 0m, 0m)));
             records.SaveChanges();
             records.PriceLists.AddRange(seasons.Select((day, i) => new PriceList($"Season {i + 1}", day, Prices(records, i))));
             return Outcome.Done();
@@ -45,15 +47,16 @@ internal static class ShopOpening
         });
     }
 
-    private static Product Made(Act act, string name, ProcessKind kind, decimal lean, string fat, bool isPork, (decimal Low, decimal Typical, decimal High) loss)
+    private static Product Made(Act act, OpeningLarder larder, string name, ProcessKind kind, decimal lean, Ingredient fat, (decimal Low, decimal Typical, decimal High) loss)
     {
         var product = new Product(name, kind, cured: kind == ProcessKind.Smoked);
-        List<FormulaIngredient> lines = [new(0, "Salt", IngredientBasis.PercentOfMeatBlock, 1.6m, Proportion.Zero, Proportion.Zero, false, null)];
+        List<FormulaIngredient> lines = [new(0, larder.Salt, FormulaBasis.PercentOfBlock, 1.6m)];
         if (product.Cured)
-            lines.Add(new(1, "Pink curing salt", IngredientBasis.OuncesPerHundredPounds, 4m, Proportion.FromPercent(6.25m), Proportion.Zero, false, null));
-        product.Reformulate(new FormulaVersion(
-            act.Now, Proportion.FromPercent(lean), fat, isPork,
-            (Proportion.FromPercent(loss.Low), Proportion.FromPercent(loss.Typical), Proportion.FromPercent(loss.High)), Weight.FromPounds(5m), Weight.Zero, lines));
+            lines.Add(new(1, larder.Cure, FormulaBasis.OuncesPer100Pounds, 4m));
+        var formula = new FormulaVersion(
+            act.Now, Proportion.FromPercent(lean), null, false,
+            (Proportion.FromPercent(loss.Low), Proportion.FromPercent(loss.Typical), Proportion.FromPercent(loss.High)), Weight.FromPounds(5m), Weight.Zero, lines).WithAddedFat(fat);
+        product.Reformulate(product.Cured ? formula.WithCasing(larder.Casing, Weight.FromPounds(1.1m)) : formula);
         return product;
     }
 

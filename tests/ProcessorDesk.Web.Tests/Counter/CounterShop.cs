@@ -1,5 +1,6 @@
 using ProcessorDesk.Records;
 using ProcessorDesk.Trade;
+using ProcessorDesk.Trade.Formulas;
 using ProcessorDesk.Web.Tests.Harness;
 
 namespace ProcessorDesk.Web.Tests.Counter;
@@ -14,8 +15,8 @@ public sealed class CounterShop : ShopUnderTest
             var ada = new Owner("Ada Brandt", "(608) 555-0142");
             ada.Describe("Ada Brandt", "(608) 555-0142", "14 Mill Road", null);
             records.Owners.AddRange(ada, new Owner("Ben Cole", "608-555-0177"), new Owner("Benita Cole", "608-555-0178"));
-            var ring = Product(records, "Ring sausage", ProcessKind.Smoked, cured: true, lean: 70m, pork: true, loss: 0m, new FormulaIngredient(0, "Cure 6.25 %", IngredientBasis.OuncesPerHundredPounds, 4m, Proportion.FromPercent(6.25m), Proportion.Zero, false, null), act.Now);
-            var hot = Product(records, "Hot sausage", ProcessKind.Fresh, cured: false, lean: 75m, pork: true, loss: 0m, new FormulaIngredient(0, "Spice", IngredientBasis.PercentOfMeatBlock, 2m, Proportion.Zero, Proportion.Zero, false, null), act.Now);
+            var ring = Product(records, "Ring sausage", ProcessKind.Smoked, cured: true, lean: 70m, pork: true, loss: 0m, new FormulaIngredient(0, "Cure 6.25 %", FormulaBasis.OuncesPer100Pounds, 4m, Proportion.FromPercent(6.25m), Proportion.Zero, false), act.Now);
+            var hot = Product(records, "Hot sausage", ProcessKind.Fresh, cured: false, lean: 75m, pork: true, loss: 0m, new FormulaIngredient(0, "Spice", FormulaBasis.PercentOfBlock, 2m, Proportion.Zero, Proportion.Zero, false), act.Now);
             var beef = Product(records, "Suet patties", ProcessKind.Fresh, cured: false, lean: 90m, pork: false, loss: 0m, null, act.Now);
             records.SaveChanges();
             records.PriceLists.Add(new PriceList("Autumn", new DateOnly(2026, 11, 27),

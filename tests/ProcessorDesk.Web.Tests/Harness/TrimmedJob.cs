@@ -1,5 +1,6 @@
 using ProcessorDesk.Records;
 using ProcessorDesk.Trade;
+using ProcessorDesk.Trade.Formulas;
 using ProcessorDesk.Trade.Grinding;
 
 namespace ProcessorDesk.Web.Tests.Harness;
@@ -98,9 +99,9 @@ public static class TrimmedJob
         RecordsContext records, Act act, string name, ProcessKind kind, decimal lean, (decimal Low, decimal Typical, decimal High) loss, decimal seasoning)
     {
         var product = new Product(name, kind, cured: kind != ProcessKind.Fresh);
-        List<FormulaIngredient> lines = [new(0, "Seasoning", IngredientBasis.PercentOfMeatBlock, seasoning, Proportion.Zero, Proportion.Zero, false, null)];
+        List<FormulaIngredient> lines = [new(0, "Seasoning", FormulaBasis.PercentOfBlock, seasoning, Proportion.Zero, Proportion.Zero, false)];
         if (product.Cured)
-            lines.Add(new FormulaIngredient(1, "Pink curing salt", IngredientBasis.OuncesPerHundredPounds, 4m, Cure, Proportion.Zero, false, null));
+            lines.Add(new FormulaIngredient(1, "Pink curing salt", FormulaBasis.OuncesPer100Pounds, 4m, Cure, Proportion.Zero, false));
         product.Reformulate(new FormulaVersion(
             act.Now, Proportion.FromPercent(lean), "Pork trim", true,
             (Proportion.FromPercent(loss.Low), Proportion.FromPercent(loss.Typical), Proportion.FromPercent(loss.High)), Weight.Zero, Weight.Zero, lines));

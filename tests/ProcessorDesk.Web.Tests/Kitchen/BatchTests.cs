@@ -1,5 +1,6 @@
 using ProcessorDesk.Records;
 using ProcessorDesk.Trade;
+using ProcessorDesk.Trade.Formulas;
 using ProcessorDesk.Web.Tests.Harness;
 using Xunit;
 
@@ -37,8 +38,8 @@ public sealed class BatchTests(KitchenFloor shop) : IClassFixture<KitchenFloor>
             ring.Reformulate(new FormulaVersion(
                 act.Now, Proportion.FromPercent(70m), "Pork trim", true, (Proportion.Zero, Proportion.Zero, Proportion.Zero), Weight.Zero, Weight.Zero,
                 [
-                    new FormulaIngredient(0, "Seasoning", IngredientBasis.PercentOfMeatBlock, 3.75m, Proportion.Zero, Proportion.Zero, false, null),
-                    new FormulaIngredient(1, "Pink curing salt", IngredientBasis.OuncesPerHundredPounds, 4m, cure, Proportion.Zero, false, null),
+                    new FormulaIngredient(0, "Seasoning", FormulaBasis.PercentOfBlock, 3.75m, Proportion.Zero, Proportion.Zero, false),
+                    new FormulaIngredient(1, "Pink curing salt", FormulaBasis.OuncesPer100Pounds, 4m, cure, Proportion.Zero, false),
                 ], restMinutes: 240));
             return Outcome.Done(ring.Id);
         });

@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using ProcessorDesk.Records;
 using ProcessorDesk.Trade;
+using ProcessorDesk.Trade.Formulas;
 using ProcessorDesk.Web.Tests.Harness;
 using Xunit;
 
@@ -96,7 +97,7 @@ public sealed class FormulaTests(ShopUnderTest shop) : IClassFixture<ShopUnderTe
             var product = new Product(name, ProcessKind.Smoked, cured: true);
             product.Reformulate(new FormulaVersion(
                 act.Now, Proportion.FromPercent(70m), "Pork trim", true, (Proportion.Zero, Proportion.Zero, Proportion.Zero), Weight.Zero, Weight.Zero,
-                [new FormulaIngredient(0, "Pink curing salt", IngredientBasis.OuncesPerHundredPounds, 4m, Proportion.FromPercent(6.25m), Proportion.Zero, false, null)]));
+                [new FormulaIngredient(0, "Pink curing salt", FormulaBasis.OuncesPer100Pounds, 4m, Proportion.FromPercent(6.25m), Proportion.Zero, false)]));
             records.Products.Add(product);
             records.SaveChanges();
             return Outcome.Done(product.Id);

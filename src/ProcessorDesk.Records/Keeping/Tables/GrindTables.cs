@@ -17,11 +17,15 @@ internal static class GrindTables
         {
             formula.HasIndex(f => new { f.ProductId, f.Number }).IsUnique();
             formula.HasMany(f => f.Ingredients).WithOne().HasForeignKey(line => line.FormulaVersionId);
+            formula.HasOne(f => f.AddedFatIngredient).WithMany().OnDelete(DeleteBehavior.Restrict);
+            formula.HasOne(f => f.CasingIngredient).WithMany().OnDelete(DeleteBehavior.Restrict);
             formula.Ignore(f => f.Additions);
         });
         model.Entity<FormulaIngredient>(line =>
         {
             line.HasKey(l => new { l.FormulaVersionId, l.Position });
+            line.Property(l => l.AllergenWords).HasColumnName("Allergens");
+            line.HasOne(l => l.Ingredient).WithMany().OnDelete(DeleteBehavior.Restrict);
             line.Ignore(l => l.OfMeatBlock);
         });
         model.Entity<AgreedSplit>(split =>

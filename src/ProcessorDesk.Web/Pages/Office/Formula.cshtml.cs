@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.Mvc.RazorPages;
 using Microsoft.EntityFrameworkCore;
 using ProcessorDesk.Records;
 using ProcessorDesk.Trade;
+using ProcessorDesk.Trade.Formulas;
 using ProcessorDesk.Web.Forms;
 using ProcessorDesk.Web.Hosting;
 
@@ -25,7 +26,7 @@ public sealed class FormulaModel(RecordsContext records, Verbs verbs, ShopDay sh
 
     public int NextNumber => (Latest?.Number ?? 0) + 1;
 
-    public IReadOnlyList<Choice> Bases => Choice.Of<IngredientBasis>(Wording.Of);
+    public IReadOnlyList<Choice> Bases => Choice.Of<FormulaBasis>(Wording.Of);
 
     public IActionResult OnGet(int id)
     {

@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.Mvc.ModelBinding;
 using ProcessorDesk.Records;
 using ProcessorDesk.Trade;
 using ProcessorDesk.Trade.Curing;
+using ProcessorDesk.Trade.Formulas;
 using ProcessorDesk.Web.Forms;
 
 namespace ProcessorDesk.Web.Pages.Office;
@@ -12,7 +13,7 @@ public sealed class IngredientInput
 {
     public string Name { get; set; } = "";
 
-    public IngredientBasis Basis { get; set; } = IngredientBasis.PercentOfMeatBlock;
+    public FormulaBasis Basis { get; set; } = FormulaBasis.PercentOfBlock;
 
     public string Amount { get; set; } = "";
 
@@ -35,7 +36,7 @@ public sealed class IngredientInput
         Nitrite = line.Nitrite.Percent.ToString("0.####", CultureInfo.InvariantCulture),
         Nitrate = line.Nitrate.Percent.ToString("0.####", CultureInfo.InvariantCulture),
         IsPork = line.IsPork,
-        Allergens = line.Allergens ?? "",
+        Allergens = line.AllergenWords ?? "",
     };
 
     /// <summary>The line; null where something is wrong with it, which is noted on its field.</summary>
@@ -51,7 +52,7 @@ public sealed class IngredientInput
             state.Add(CureStrength.Check(nitrite, nitrate), field);
         return state.ErrorCount > problems
             ? null
-            : new FormulaIngredient(position, Name, Basis, amount, nitrite!.Value, nitrate!.Value, IsPork, Allergens);
+            : new FormulaIngredient(position, Name, Basis, amount, nitrite!.Value, nitrate!.Value, IsPork);
     }
 
     private decimal AmountOf(ModelStateDictionary state, string field)

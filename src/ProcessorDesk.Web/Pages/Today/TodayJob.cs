@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using ProcessorDesk.Records;
 using ProcessorDesk.Trade;
+using ProcessorDesk.Trade.Formulas;
 using ProcessorDesk.Trade.Grinding;
 
 namespace ProcessorDesk.Web.Pages.Today;
@@ -49,7 +50,8 @@ public sealed record TodayJob(
                     Product = records.Products.Where(product => product.Id == ask.ProductId).Select(product => product.Name).FirstOrDefault(),
                     Formula = formula,
                     Additions = records.FormulaIngredients.Where(line => line.FormulaVersionId == formula.Id)
-                        .Sum(line => line.Basis == IngredientBasis.PercentOfMeatBlock ? line.AmountMillionths * 16 : line.AmountMillionths),
+                        .Sum(line => line.AmountMillionths * (
+                            line.Basis == FormulaBasis.PercentOfBlock ? 80 : line.Basis == FormulaBasis.OuncesPer25Pounds ? 20 : line.Basis == FormulaBasis.GramsPerKilogram ? 8 : 5)),
                 })
                 .AsEnumerable()
                 .GroupBy(row => row.Job.Id)
@@ -58,9 +60,9 @@ public sealed record TodayJob(
                     job.First.Job.Id, job.First.Job.Number, job.First.Owner, job.First.Phone, job.First.Job.TakenAt, job.First.Job.PromisedFor, job.First.Job.Stage,
                     job.First.Job.DetailsComplete, job.First.Job.BoxedAt, Weight.FromMilligrams(job.First.Lean), job.First.IsInvoiced, Money.FromCents(job.First.Balance),
                     job.First.BoxesHere, job.First.HasLeftInPart, [.. animals[job.First.Job.Id]],
-                    // Ounces to 100 lb and percent, both as parts of 1.6 thousand million: 100 lb are 1,600 oz.
+                    // Percent, ounces to 25 and to 100 lb and grams to the kilogram, all as parts of 8 thousand million: 100 lb are 1,600 oz.
                     [.. job.Asks.Select(row => new GrindAsk(row.Product!, row.Ask.Kind, row.Ask.Amount, row.Ask.Percent, new GrindBlend(
-                        row.Formula.LeanShare, Ratio.Of(row.Additions, 1_600_000_000), row.Formula.LossTypical, row.Formula.LossLow, row.Formula.LossHigh, row.Formula.SmallestRun, row.Formula.Step)))]))
+                        row.Formula.LeanShare, Ratio.Of(row.Additions, 8_000_000_000), row.Formula.LossTypical, row.Formula.LossLow, row.Formula.LossHigh, row.Formula.SmallestRun, row.Formula.Step)))]))
         ];
     }
 }
