@@ -8,9 +8,14 @@ namespace ProcessorDesk.Trade.Process;
 /// </remarks>
 /// <param name="Verdict">Of the come-up alone; the table row has a verdict of its own.</param>
 /// <param name="Found">Up to the tenth of a second; at least that much where the verdict is "not shown".</param>
-public sealed record ComeUp(ProcessVerdict Verdict, TimeSpan Found)
+/// <param name="Minutes">By the clock, exactly; what is shown where that is too long and one end is not in the record; null otherwise.</param>
+public sealed record ComeUp(ProcessVerdict Verdict, TimeSpan Found, Ratio? Minutes)
 {
     private static readonly string s_allowed = ProcessTime.Print(LethalityTables.ComeUp);
+
+    /// <summary>By the clock it took too long, and only what a gap hides can have made it shorter.</summary>
+    public bool MayBeTooLong =>
+        Verdict == ProcessVerdict.NotShown && Minutes * Ratio.Of(TimeSpan.TicksPerMinute, 1) > LethalityTables.ComeUp.Ticks();
 
     /// <summary>Null where the record shows it short enough.</summary>
     public Finding? Finding => Verdict switch
@@ -22,7 +27,7 @@ public sealed record ComeUp(ProcessVerdict Verdict, TimeSpan Found)
 
     internal static ComeUp Of(IEnumerable<ProbeTrack> tracks) =>
         tracks.Select(Of).OrderBy(probe => probe.Verdict).ThenByDescending(probe => probe.Found).FirstOrDefault()
-        ?? new ComeUp(ProcessVerdict.NotShown, TimeSpan.Zero);
+        ?? new ComeUp(ProcessVerdict.NotShown, TimeSpan.Zero, null);
 
     private static ComeUp Of(ProbeTrack track)
     {
@@ -32,9 +37,10 @@ public sealed record ComeUp(ProcessVerdict Verdict, TimeSpan Found)
         var (from, to) = (left ?? track.First, reached ?? track.Last);
         var shown = to - from - track.Gaps().Within(from, to).Total;
         var most = LethalityTables.ComeUp.Ticks();
-        return shown > most ? new ComeUp(ProcessVerdict.DoesNotMeet, ProcessTime.Up(shown))
-            : left is not null && reached is not null && to - from <= most ? new ComeUp(ProcessVerdict.Meets, ProcessTime.Up(to - from))
-            : new ComeUp(ProcessVerdict.NotShown, ProcessTime.Up(shown));
+        Ratio? byTheClock = left is null || reached is null ? null : (to - from) / Ratio.Of(TimeSpan.TicksPerMinute, 1);
+        return shown > most ? new ComeUp(ProcessVerdict.DoesNotMeet, ProcessTime.Up(shown), byTheClock ?? shown / Ratio.Of(TimeSpan.TicksPerMinute, 1))
+            : byTheClock is not null && to - from <= most ? new ComeUp(ProcessVerdict.Meets, ProcessTime.Up(to - from), byTheClock)
+            : new ComeUp(ProcessVerdict.NotShown, ProcessTime.Up(shown), byTheClock);
     }
 
     private Finding Say(string text) =>

@@ -4,8 +4,12 @@ namespace ProcessorDesk.Trade.Process;
 /// <param name="Step">The step.</param>
 /// <param name="Probe">The slowest probe, which counts; null without readings.</param>
 /// <param name="Verdict">Of this step.</param>
-/// <param name="Found">Time the record shows, gaps counting for nothing, up to the tenth of a second; the step took at least that long.</param>
-public sealed record CoolingStepCheck(CoolingStep Step, int? Probe, ProcessVerdict Verdict, TimeSpan Found);
+/// <param name="Shown">Time the record shows, gaps counting for nothing, in minutes, exactly; the step took at least that long.</param>
+public sealed record CoolingStepCheck(CoolingStep Step, int? Probe, ProcessVerdict Verdict, Ratio Shown)
+{
+    /// <summary>The time shown, up to the tenth of a second.</summary>
+    public TimeSpan Found => ProcessTime.Up(Shown * Ratio.Of(TimeSpan.TicksPerMinute, 1));
+}
 
 /// <summary>What a chilling record says of a cooling option.</summary>
 /// <param name="Verdict">The least of its steps'.</param>
@@ -15,6 +19,9 @@ public sealed record CoolingStepCheck(CoolingStep Step, int? Probe, ProcessVerdi
 public sealed record CoolingCheck(
     ProcessVerdict Verdict, CoolingOption Option, IReadOnlyList<CoolingStepCheck> Steps, IReadOnlyList<Finding> Findings)
 {
+    /// <summary>The least of the steps that have a time; a step that only has to be reached is told in the findings.</summary>
+    public ProcessVerdict OfTimedSteps => Steps.Where(step => step.Step.AtMost is not null).Min(step => step.Verdict);
+
     public string Source => Option.Source;
 
     /// <summary>"meets the cooling option", "does not meet", "not shown by the record".</summary>

@@ -15,7 +15,9 @@ internal static class CoolingFindings
         var found = ProcessTime.Print(check.Found);
         if (check.Verdict == ProcessVerdict.DoesNotMeet)
             yield return Say($"Do not release it. The warmest probe took {found} or more from {step.Print()}.");
-        if (check.Verdict == ProcessVerdict.NotShown)
+        if (check.Verdict == ProcessVerdict.NotShown && step.AtMost is null)
+            yield return Say($"The record does not show {step.To.WholeFahrenheitDown} °F. It has to be there before it is packed.");
+        if (check.Verdict == ProcessVerdict.NotShown && step.AtMost is not null)
             yield return Say($"The record does not show {step.Print()}. Add what was read and not written down, or go on reading until it is there.");
 
         Finding Say(string text) =>

@@ -64,8 +64,8 @@ public static class Fermentation
 
     private static FermentationCheck Of(ProcessVerdict verdict, Ratio exact, Temperature? highest, DateTime? sourAt, bool sour)
     {
-        var degreeHours = -(exact * Ratio.Of(-10, 1)).Down() / 10m;
         DegreeHourLimit? limit = highest is { } top ? DegreeHourLimit.For(top) : null;
-        return new FermentationCheck(verdict, degreeHours, limit, highest, sourAt, [.. FermentationFindings.Of(verdict, degreeHours, limit, sour)]);
+        var check = new FermentationCheck(verdict, exact, limit, highest, sourAt, []);
+        return check with { Findings = [.. FermentationFindings.Of(verdict, check.DegreeHours, limit, sour)] };
     }
 }

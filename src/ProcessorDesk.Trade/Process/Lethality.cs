@@ -23,21 +23,25 @@ public static class Lethality
         var tracks = ProbeTrack.Of(readings, longestGap ?? LongestGap.Cooking, entries => entries.Min());
         var comeUp = ComeUp.Of(tracks);
         if (LethalityTables.For(kind) is not { } table)
-            return new LethalityCheck(ProcessVerdict.NotShown, null, null, TimeSpan.Zero, comeUp, [LethalityFindings.DriedFirst]);
+            return new LethalityCheck(ProcessVerdict.NotShown, null, null, Ratio.Zero, comeUp, [LethalityFindings.DriedFirst]);
         if (tracks.Count == 0)
-            return new LethalityCheck(ProcessVerdict.NotShown, table, null, TimeSpan.Zero, comeUp, [LethalityFindings.NoReadings(table)]);
+            return new LethalityCheck(ProcessVerdict.NotShown, table, null, Ratio.Zero, comeUp, [LethalityFindings.NoReadings(table)]);
 
         var (from, to) = (tracks.Min(track => track.First), tracks.Max(track => track.Last));
         var rows = table.Rows.Select(row => new RowTime(row, tracks, from, to, row.At.HundredthsFahrenheit + accuracy.HundredthsFahrenheit)).ToList();
-        var met = rows.LastOrDefault(row => row.IsMet);
-        var row = met ?? rows.Where(row => row.PartOfDwell.Sign > 0).MaxBy(row => row.PartOfDwell);
+        var met = MostToSpare(rows.Where(row => row.IsMet));
+        var row = met ?? MostToSpare(rows.Where(row => row.Shown.Total.Sign > 0));
         var verdict = met is not null ? ProcessVerdict.Meets
             : from == to || rows.Any(row => row.CouldBeMet) ? ProcessVerdict.NotShown
             : ProcessVerdict.DoesNotMeet;
-        var found = ProcessTime.Down(row?.Shown.Total ?? Ratio.Zero);
+        var shown = row?.Shown.Total ?? Ratio.Zero;
+        var found = ProcessTime.Down(shown);
         return new LethalityCheck(
-            verdict, table, row?.Row, found, comeUp, [.. LethalityFindings.Of(verdict, kind, table, row?.Row, found, accuracy), .. Some(comeUp.Finding)]);
+            verdict, table, row?.Row, shown / Ratio.Of(TimeSpan.TicksPerSecond, 1), comeUp, [.. LethalityFindings.Of(verdict, kind, table, row?.Row, found, accuracy), .. Some(comeUp.Finding)]);
     }
+
+    /// <summary>The row with the greatest time shown less time asked for, be that below zero; the hotter of two alike.</summary>
+    private static RowTime? MostToSpare(IEnumerable<RowTime> rows) => rows.Reverse().MaxBy(row => row.ToSpare);
 
     private static IEnumerable<Finding> Some(Finding? finding) => finding is null ? [] : [finding];
 
@@ -52,7 +56,7 @@ public static class Lethality
 
         public bool CouldBeMet => Suffices(All(tracks.Select(track => track.AtOrAbove(hundredths).Or(track.Gaps(from, to)))));
 
-        public Ratio PartOfDwell => row.Dwell == TimeSpan.Zero ? Ratio.Zero : Shown.Total / row.Dwell.Ticks();
+        public Ratio ToSpare => Shown.Total - row.Dwell.Ticks();
 
         private bool Suffices(Stretches hot) => !hot.IsEmpty && hot.Total >= row.Dwell.Ticks();
 

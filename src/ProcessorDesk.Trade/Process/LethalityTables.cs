@@ -31,7 +31,7 @@ public static class LethalityTables
     /// <summary>The longest the meat may take from the one to the other.</summary>
     public static TimeSpan ComeUp { get; } = TimeSpan.FromHours(6);
 
-    internal const string ComeUpSource = Guideline + ", p. 24";
+    public const string ComeUpSource = Guideline + ", p. 24";
 
     public static IReadOnlyList<LethalityTable> All { get; } =
     [

@@ -38,6 +38,38 @@ public sealed class ComeUpTests
         Check(ProcessVerdict.NotShown, 345, readings);
     }
 
+    /// <summary>A row may be met, but the table is for a come-up of at most six hours: 6:01 takes the record out of it.</summary>
+    [Theory]
+    [InlineData(360, ProcessVerdict.Meets)]
+    [InlineData(361, ProcessVerdict.DoesNotMeet)]
+    public void Too_long_on_the_way_no_row_helps(int minutes, ProcessVerdict expected)
+    {
+        List<ProcessReading> slow = [At(0, 50), .. Enumerable.Range(1, 23).Select(i => At(i * 900, 100)), At(minutes * 60, 130), At(minutes * 60 + 300, 160)];
+        var check = Lethality.Check(LethalityKind.Meat65Log, slow, longestGap: TimeSpan.FromMinutes(16));
+
+        Assert.Equal((ProcessVerdict.Meets, expected), (check.Verdict, check.WithComeUp));
+        Assert.Equal(Ratio.Of(minutes, 1), check.ComeUp.Minutes);
+    }
+
+    [Fact]
+    public void Where_only_a_gap_can_have_made_it_short_enough_nothing_is_shown()
+    {
+        var check = Lethality.Check(LethalityKind.Meat65Log, Minutes((0, 50), (361, 130), (366, 160)));
+
+        Assert.Equal((ProcessVerdict.Meets, ProcessVerdict.NotShown), (check.Verdict, check.WithComeUp));
+        Assert.Equal(Ratio.Of(361, 1), check.ComeUp.Minutes);
+        Assert.NotNull(check.ComeUp.Finding);
+    }
+
+    [Fact]
+    public void A_record_that_begins_hot_leaves_the_row_its_verdict()
+    {
+        var check = Lethality.Check(LethalityKind.Meat65Log, Minutes((0, 145), (4, 145)));
+
+        Assert.Equal((ProcessVerdict.Meets, null), (check.WithComeUp, check.ComeUp.Minutes));
+        Assert.NotNull(check.ComeUp.Finding);
+    }
+
     [Fact]
     public void The_slowest_probe_counts() =>
         Check(ProcessVerdict.Meets, 12, [.. OfProbe(1, (0, 50), (10, 130)), .. OfProbe(2, (0, 50), (12, 130))]);

@@ -37,15 +37,17 @@ public sealed class LethalityTests
     }
 
     /// <summary>
-    /// Up from 144 in 2 min and down again in 7. To 146, half of each way is above 145: 1 + 3.5 = 4.5 min. To 145.1 it is 1/11 of the
-    /// 9 min, far from four; all nine are at or above 144, which asks for five.
+    /// Up in 2 min and down again in 7. From 144 to 145.1 it is 1/11 of the 9 min at 145, far from four; all nine are at or above 144, which asks
+    /// for five. From 135 to 165 it is 9 × 15/30 = 4.5 min at 150, which asks for 67 s: 203 to spare. At 149 it is 288 s less 85, 203 as well; at
+    /// 151 252 less 54, at 148 306 less 107: fewer. Of two alike the hotter row is told.
     /// </summary>
     [Theory]
-    [InlineData("146", 145, 270)]
-    [InlineData("145.1", 144, 540)]
-    public void A_peak_counts_from_crossing_to_crossing(string peak, int row, int seconds)
+    [InlineData("144", "145.1", 144, 540)]
+    [InlineData("135", "165", 150, 270)]
+    public void A_peak_counts_from_crossing_to_crossing_and_the_row_with_most_to_spare_is_told(string foot, string peak, int row, int seconds)
     {
-        var check = Check(Minutes((0, 144), (2, decimal.Parse(peak, System.Globalization.CultureInfo.InvariantCulture)), (9, 144)));
+        var (low, high) = (decimal.Parse(foot, System.Globalization.CultureInfo.InvariantCulture), decimal.Parse(peak, System.Globalization.CultureInfo.InvariantCulture));
+        var check = Check(Minutes((0, low), (2, high), (9, low)));
 
         Assert.Equal((ProcessVerdict.Meets, (decimal)row, TimeSpan.FromSeconds(seconds)), (check.Verdict, check.Row!.At.Fahrenheit, check.Found));
     }

@@ -41,6 +41,8 @@ public sealed class OhioStateCooling
 
         Assert.Equal([ProcessVerdict.Meets, ProcessVerdict.Meets, ProcessVerdict.NotShown], check.Steps.Select(step => step.Verdict));
         Assert.Equal("not shown by the record", check.Words);
+        Assert.Equal(ProcessVerdict.Meets, check.OfTimedSteps);
+        Assert.Contains("does not show 40 °F", Assert.Single(check.Findings).Text, StringComparison.Ordinal);
     }
 
     [Theory]
