@@ -1,4 +1,6 @@
 using Microsoft.AspNetCore.Authorization;
+using Microsoft.AspNetCore.RateLimiting;
+using ProcessorDesk.Web.Bench;
 using ProcessorDesk.Web.Door;
 using ProcessorDesk.Web.Forms;
 using ProcessorDesk.Web.Safety;
@@ -11,6 +13,7 @@ internal static class Shell
     public static void AddShell(this IServiceCollection services)
     {
         services.AddDoor();
+        BenchRate.Add(services);
         services.AddAntiforgery(options =>
         {
             options.Cookie.Name = "desk-form";
@@ -20,6 +23,7 @@ internal static class Shell
         {
             foreach (var station in Stations.All) options.Conventions.AuthorizeFolder(station.Address, station.Folder);
             foreach (var folder in Stations.Open) options.Conventions.AllowAnonymousToFolder("/" + folder);
+            options.Conventions.AddFolderApplicationModelConvention("/Bench", page => page.EndpointMetadata.Add(new EnableRateLimitingAttribute(BenchRate.Policy)));
         }).AddMvcOptions(options =>
         {
             FormBinding.Set(options);
@@ -34,11 +38,13 @@ internal static class Shell
         app.UseForeignPostRefusal();
         app.UseMiddleware<KeptForms>();
         app.UseRouting();
+        app.UseRateLimiter();
         app.UseAuthentication();
         app.Use(StillHere.SayFault);
         app.UseAuthorization();
         app.MapStaticAssets().Add(endpoint => endpoint.Metadata.Add(new AllowAnonymousAttribute()));
         app.MapGet("/", () => Results.LocalRedirect("/Today")).AllowAnonymous();
+        app.MapGet(BenchList.Document, () => Results.Text(BenchDocument.Text, BenchJson.Plain)).AllowAnonymous().RequireRateLimiting(BenchRate.Policy);
         app.MapRazorPages();
     }
 }

@@ -4,6 +4,7 @@ using Microsoft.AspNetCore.Routing;
 using Microsoft.AspNetCore.Routing.Patterns;
 using Microsoft.Extensions.DependencyInjection;
 using ProcessorDesk.Records;
+using ProcessorDesk.Web.Bench;
 using ProcessorDesk.Web.Door;
 using ProcessorDesk.Web.Tests.Harness;
 
@@ -26,6 +27,12 @@ internal static class EveryPage
             {
                 addresses.Add(fixedPart);
                 addresses.AddRange(More(shop, page.ViewEnginePath).Take(states).Select(query => fixedPart + query));
+                continue;
+            }
+
+            if (page.ViewEnginePath == "/Bench/Calculator")
+            {
+                addresses.AddRange(BenchAddresses(states));
                 continue;
             }
 
@@ -76,6 +83,19 @@ internal static class EveryPage
         "/Office/StaffEdit" => shop.Read(records => records.Staff.Select(one => one.Id).Take(1).ToList()),
         _ => throw new InvalidOperationException($"{page} asks for an id: say here which ones it is looked at with."),
     };
+
+    /// <summary>Whether an address is one of the bench with something wrong in it, which its status says too.</summary>
+    public static bool IsRefused(string address) => address.EndsWith(Wrong, StringComparison.Ordinal);
+
+    private const string Wrong = "=not-that";
+
+    /// <summary>Every calculator with an answer and one with something wrong; where more states are looked at, all of both, and empty.</summary>
+    private static IEnumerable<string> BenchAddresses(int states)
+    {
+        var answered = BenchList.All.Select(calculator => $"{calculator.Address}?{calculator.Example}");
+        var wrong = BenchList.All.Select(calculator => $"{calculator.Address}?{calculator.Fields[0].Name}{Wrong}");
+        return states == 1 ? answered.Concat(wrong.Take(1)) : answered.Concat(wrong).Concat(BenchList.All.Select(calculator => calculator.Address));
+    }
 
     /// <summary>Owners' links to the jobs of every stage.</summary>
     private static List<string> Links(ShopUnderTest shop)

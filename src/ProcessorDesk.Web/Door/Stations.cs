@@ -34,7 +34,7 @@ public static class Stations
     ];
 
     /// <summary>Folders open to anyone on the network, signed in or not.</summary>
-    public static IReadOnlyList<string> Open { get; } = ["Door", "Trouble", "Owner"];
+    public static IReadOnlyList<string> Open { get; } = ["Door", "Trouble", "Owner", "Bench"];
 
     /// <summary>Stations a tablet or a desk can stand at.</summary>
     public static IEnumerable<Station> Places => All.Where(s => s.Listed && s.Folder != "Today");

@@ -32,6 +32,7 @@ public sealed class RolesTests(ShopUnderTest shop) : IClassFixture<ShopUnderTest
         ["Door"] = Anyone,
         ["Trouble"] = Anyone,
         ["Owner"] = Anyone,
+        ["Bench"] = Anyone,
     };
 
     [Theory]

@@ -1,0 +1,63 @@
+namespace ProcessorDesk.Web.Bench;
+
+/// <summary>The kinds of field there are on the bench.</summary>
+public static class Fields
+{
+    /// <summary>Most pounds that are taken, of anything.</summary>
+    public const decimal MostPounds = 100_000m;
+
+    private static readonly string s_pounds = $"a plain decimal, above 0 to {PlainNumber.Print(MostPounds)}";
+
+    public static Field<Weight> Pounds(string name, string label) => new(name, label, s_pounds, AboveZero) { Unit = "lb", IsNumber = true, Example = "100" };
+
+    /// <summary>A figure between two ends, both in.</summary>
+    public static Field<decimal> Number(string name, string label, string unit, decimal least, decimal most, string example) =>
+        new(name, label, $"a plain decimal, {PlainNumber.Print(least)} to {PlainNumber.Print(most)}", text => PlainNumber.Read(text, least, most))
+        {
+            Unit = unit, IsNumber = true, Example = example,
+        };
+
+    /// <summary>A percent of a whole, written as 6.25.</summary>
+    public static Field<Proportion> Percent(string name, string label) =>
+        new(name, label, "percent as a plain decimal, 0 to 100, to four decimals", Percent) { Unit = "%", IsNumber = true, Example = "6.25" };
+
+    /// <summary>One of several codes.</summary>
+    public static Field<T> Choice<T>(string name, string label, params (string Code, string Words, T Value)[] choices)
+    {
+        var codes = string.Join(", ", choices.Select(choice => choice.Code));
+        return new(name, label, codes, text =>
+        {
+            var at = Array.FindIndex(choices, choice => choice.Code == text);
+            return at < 0 ? Taken<T>.Bad($"Choose one: {codes}.") : Taken<T>.Good(choices[at].Value);
+        })
+        {
+            Choices = [.. choices.Select(choice => new Choice(choice.Code, choice.Words))],
+            Example = choices[0].Code,
+        };
+    }
+
+    /// <summary>Repeated entries of several parts with semicolons between.</summary>
+    /// <param name="form">The parts: "minutes;°F".</param>
+    public static Field<T> Parts<T>(string name, string label, string form, string example, Func<string[], Taken<T>> parse)
+    {
+        var count = form.Split(';').Length;
+        return new(name, label, $"`{form}`", text => text.Split(';', StringSplitOptions.TrimEntries) is { } parts && parts.Length == count
+            ? parse(parts)
+            : Taken<T>.Bad(FormattableString.Invariant($"Give {count} parts with semicolons between: {form}, for example {example}.")))
+        {
+            Repeats = true, Example = example,
+        };
+    }
+
+    /// <summary>A weight in pounds, zero too.</summary>
+    public static Taken<Weight> ZeroOrMore(string text) =>
+        PlainNumber.Read(text, 0m, MostPounds).Then(pounds => Taken<Weight>.Good(Weight.FromPounds(pounds)));
+
+    /// <summary>A weight in pounds that is not nothing.</summary>
+    public static Taken<Weight> AboveZero(string text) =>
+        ZeroOrMore(text).Then(weight => weight.IsZero ? Taken<Weight>.Bad("Give a weight above zero.") : Taken<Weight>.Good(weight));
+
+    /// <summary>A percent, 0 to 100, to four decimals.</summary>
+    public static Taken<Proportion> Percent(string text) =>
+        PlainNumber.Read(text, 0m, 100m).Then(_ => Taken<Proportion>.Of(ProportionText.Parse(text)));
+}
