@@ -17,9 +17,17 @@ public static class BenchList
         GirthCalculator.Calculator,
         SplitCalculator.Calculator,
         BlendCalculator.Calculator,
+        LeastCostCalculator.Calculator,
+        CureCalculator.Calculator,
+        FormulaCalculator.Calculator,
         LethalityCalculator.Calculator,
         CoolingCalculator.Calculator,
         DegreeHoursCalculator.Calculator,
+        YieldTestCalculator.Calculator,
+        YieldGradeCalculator.Calculator,
+        ChillLossCalculator.Calculator,
+        RetentionCalculator.Calculator,
+        TicketCalculator.Calculator,
     ];
 
     public static Calculator? Find(string path) => All.FirstOrDefault(one => string.Equals(one.Path, path, StringComparison.OrdinalIgnoreCase));

@@ -6,6 +6,8 @@ public static class Fields
     /// <summary>Most pounds that are taken, of anything.</summary>
     public const decimal MostPounds = 100_000m;
 
+    private const int LongestName = 60;
+
     private static readonly string s_pounds = $"a plain decimal, above 0 to {PlainNumber.Print(MostPounds)}";
 
     public static Field<Weight> Pounds(string name, string label) => new(name, label, s_pounds, AboveZero) { Unit = "lb", IsNumber = true, Example = "100" };
@@ -36,6 +38,16 @@ public static class Fields
         };
     }
 
+    /// <summary>A scale's division, in grams.</summary>
+    public static Field<ScaleDivision> SmallScale(string name) =>
+        new(name, "Small scale shows", "a plain decimal, 0.001 or 0.002 to 1,000, to six decimals", text => PlainNumber.Read(text, 0.001m, 1000m).Then(step =>
+            decimal.Round(step, 6) == step && step is 0.001m or >= 0.002m
+                ? Taken<ScaleDivision>.Good(ScaleDivision.Of(WeightUnit.Gram, step))
+                : Taken<ScaleDivision>.Bad("Give a division a scale can show, for example 0.1.")))
+        {
+            Unit = "g", IsNumber = true, Default = "0.1", Example = "0.1",
+        };
+
     /// <summary>Repeated entries of several parts with semicolons between.</summary>
     /// <param name="form">The parts: "minutes;°F".</param>
     public static Field<T> Parts<T>(string name, string label, string form, string example, Func<string[], Taken<T>> parse)
@@ -56,6 +68,10 @@ public static class Fields
     /// <summary>A weight in pounds that is not nothing.</summary>
     public static Taken<Weight> AboveZero(string text) =>
         ZeroOrMore(text).Then(weight => weight.IsZero ? Taken<Weight>.Bad("Give a weight above zero.") : Taken<Weight>.Good(weight));
+
+    /// <summary>A name that stands in an answer.</summary>
+    public static Taken<string> Name(string text) =>
+        text.Length is 0 or > LongestName ? Taken<string>.Bad($"Give it a name, no longer than {LongestName} letters.") : Taken<string>.Good(text);
 
     /// <summary>A percent, 0 to 100, to four decimals.</summary>
     public static Taken<Proportion> Percent(string text) =>

@@ -29,6 +29,9 @@ public static partial class PlainNumber
     /// <summary>The same figure without zeros at its end.</summary>
     public static decimal Bare(decimal figure) => figure / 1.0000000000000000000000000000m;
 
+    /// <summary>A part of a whole in percent.</summary>
+    public static decimal Percent(Ratio part) => (part * Ratio.Of(100, 1)).ToDecimal();
+
     /// <summary>Pounds of a weight: the shortest decimal that is not more than a milligram off, which is what rounding on the way may have cost.</summary>
     public static decimal Pounds(Weight weight) =>
         Enumerable.Range(0, 7).Select(decimals => decimal.Round(weight.Pounds, decimals)).First(pounds => Math.Abs((Weight.FromPounds(pounds) - weight).Milligrams) <= 1);

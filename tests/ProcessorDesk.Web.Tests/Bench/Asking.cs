@@ -9,12 +9,13 @@ namespace ProcessorDesk.Web.Tests.Bench;
 /// <summary>Asks the bench as another program would: an address in, JSON out.</summary>
 internal static class Asking
 {
+    private static readonly HttpClient s_program = new(new HttpClientHandler { AllowAutoRedirect = false, UseCookies = false });
+
     public static async Task<(HttpStatusCode Status, string Type, JsonElement Json)> Ask(this ShopUnderTest shop, string address)
     {
-        using var desk = new Desk(shop.Address, follows: false);
-        using var request = new HttpRequestMessage(HttpMethod.Get, "/bench/" + address);
+        using var request = new HttpRequestMessage(HttpMethod.Get, new Uri(shop.Address, "/bench/" + address));
         request.Headers.Add("Accept", "application/json");
-        using var answer = await desk.Client.SendAsync(request);
+        using var answer = await s_program.SendAsync(request);
         return (answer.StatusCode, answer.Content.Headers.ContentType!.MediaType!, JsonDocument.Parse(await answer.Content.ReadAsStringAsync()).RootElement);
     }
 

@@ -1,4 +1,7 @@
 using System.Net;
+using Microsoft.AspNetCore.Hosting;
+using Microsoft.AspNetCore.TestHost;
+using Microsoft.Extensions.DependencyInjection;
 using ProcessorDesk.Web.Bench;
 using ProcessorDesk.Web.Tests.Harness;
 using Xunit;
@@ -6,7 +9,7 @@ using Xunit;
 namespace ProcessorDesk.Web.Tests.Bench;
 
 /// <summary>What the bench refuses: with status, problem and field, and never with a fault.</summary>
-public sealed class RefusalTests(ShopUnderTest shop) : IClassFixture<ShopUnderTest>
+public sealed class RefusalTests(RefusalTests.PatientShop shop) : IClassFixture<RefusalTests.PatientShop>
 {
     private const string Ask = "split?leanLb=40&divisionLb=0.01&ask=";
 
@@ -69,7 +72,11 @@ public sealed class RefusalTests(ShopUnderTest shop) : IClassFixture<ShopUnderTe
             var (status, _, json) = await shop.Ask(calculator.Path);
 
             Assert.Equal(HttpStatusCode.BadRequest, status);
-            Assert.Equal(calculator.Fields.Where(field => field is { IsRequired: true, Default: "" }).Select(field => field.Name), json.GetProperty("errors").EnumerateObject().Select(error => error.Name));
+            var named = json.GetProperty("errors").EnumerateObject().Select(error => error.Name).ToList();
+            var required = calculator.Fields.Where(field => field is { IsRequired: true, Default: "" }).Select(field => field.Name).ToList();
+            Assert.NotEmpty(named);
+            if (required.Count > 0)
+                Assert.Equal(required, named);
         }
     }
 
@@ -103,5 +110,15 @@ public sealed class RefusalTests(ShopUnderTest shop) : IClassFixture<ShopUnderTe
         var (status, type, _) = await shop.Ask("nothing-of-the-kind");
 
         Assert.Equal((HttpStatusCode.NotFound, "application/problem+json"), (status, type));
+    }
+
+    /// <summary>Takes as many requests as a quick machine can make.</summary>
+    public sealed class PatientShop : ShopUnderTest
+    {
+        protected override void ConfigureWebHost(IWebHostBuilder builder)
+        {
+            base.ConfigureWebHost(builder);
+            builder.ConfigureTestServices(services => services.AddSingleton(new BenchRate(EachSecond: 100_000, AtOnce: 100_000)));
+        }
     }
 }

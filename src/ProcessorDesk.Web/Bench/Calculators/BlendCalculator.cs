@@ -37,7 +37,7 @@ public static class BlendCalculator
             {
                 ["leanLb"] = lean.ToDecimal(),
                 ["addedLb"] = added.ToDecimal(),
-                ["addedPct"] = Percent(square.AddedShare),
+                ["addedPct"] = PlainNumber.Percent(square.AddedShare),
                 ["fatPct"] = square.Target.Percent,
             },
         };
@@ -52,10 +52,8 @@ public static class BlendCalculator
         }
 
         var (l, a, t) = (square.LeanFat.Percent, square.AddedFat.Percent, square.Target.Percent);
-        yield return $"({PlainNumber.Print(t)} − {PlainNumber.Print(l)}) ÷ ({PlainNumber.Print(a)} − {PlainNumber.Print(l)}) = {PlainNumber.Print(Percent(square.AddedShare))} % added";
-        yield return $"{block} × {PlainNumber.Print(Percent(square.AddedShare))} % = {PlainNumber.Print(added.ToDecimal())} lb added";
+        yield return $"({PlainNumber.Print(t)} − {PlainNumber.Print(l)}) ÷ ({PlainNumber.Print(a)} − {PlainNumber.Print(l)}) = {PlainNumber.Print(PlainNumber.Percent(square.AddedShare))} % added";
+        yield return $"{block} × {PlainNumber.Print(PlainNumber.Percent(square.AddedShare))} % = {PlainNumber.Print(added.ToDecimal())} lb added";
         yield return $"{block} − {PlainNumber.Print(added.ToDecimal())} lb = {PlainNumber.Print(lean.ToDecimal())} lb lean";
     }
-
-    private static decimal Percent(Ratio part) => (part * Ratio.Of(100, 1)).ToDecimal();
 }

@@ -26,12 +26,10 @@ public static class GirthCalculator
         var estimate = HeartGirth.Estimate(inches, fawn);
         if (estimate is not { Live: { } live, Dressed: { } dressed })
             return Refusal.Impossible(s_girth.Name, estimate.Refusal!.Text);
-        return new Answer([Step("live", live), Step("field-dressed", dressed)])
+        return new Answer(estimate.Working)
         {
             Published = [($"From {PlainNumber.Print(HeartGirth.LeastInches)} to {PlainNumber.Print(HeartGirth.MostInches)} in only.", HeartGirth.Source)],
             Figures = { ["liveLb"] = PlainNumber.Pounds(live), ["dressedLb"] = PlainNumber.Pounds(dressed), ["source"] = HeartGirth.Source },
         };
-
-        string Step(string what, Weight result) => $"{what}: the published line at {PlainNumber.Print(inches)} in gives {PlainNumber.PrintPounds(result)}";
     }
 }

@@ -6,11 +6,11 @@ namespace ProcessorDesk.Web.Bench.Calculators;
 public static class SplitCalculator
 {
     private const string Form = "name;kind;amount;leanPct;additionsPct;lossPct;minLb;stepLb";
-    private const int LongestName = 60;
 
     private static readonly Field<Weight> s_lean = Fields.Pounds("leanLb", "Measured lean");
 
-    private static readonly Field<ScaleDivision> s_division = new(
+    /// <summary>The division of the scale the meat is weighed on.</summary>
+    internal static Field<ScaleDivision> DivisionField { get; } = new(
         "divisionLb", "Scale division", "a plain decimal, 0.0001 to 1,000, to six decimals", Division) { Unit = "lb", IsNumber = true, Example = "0.01" };
 
     private static readonly Field<GrindAsk> s_asks = Fields.Parts("ask", "Asks, in order of importance", Form, "Summer sausage;finished;20;70;3.5;15;0;0", Ask) with
@@ -32,7 +32,7 @@ public static class SplitCalculator
     public static Calculator Calculator { get; } = new(
         "split", "Split of the grind",
         "The measured lean, split over what the owner asked for, in order. Asks that can't be met in full say why; nothing is lost.",
-        [s_lean, s_division, s_asks],
+        [s_lean, DivisionField, s_asks],
         [
             new Figure("allotments", "Allotments", FigureKind.Rows, "one for each ask in the order asked, dropped ones with 0; `plain ground` at the end where there was no rest ask or where one left something")
             {
@@ -46,7 +46,7 @@ public static class SplitCalculator
 
     private static Outcome Work(Entries entries)
     {
-        var (lean, division, asks) = (entries.Of(s_lean), entries.Of(s_division), entries.AllOf(s_asks));
+        var (lean, division, asks) = (entries.Of(s_lean), entries.Of(DivisionField), entries.AllOf(s_asks));
         if (SplitCheck.Check(asks) is [var finding, ..])
             return Refusal.Bad(s_asks.Name, finding.Text);
         if (division.CountOf(lean) == 0)
@@ -103,9 +103,7 @@ public static class SplitCalculator
 
     private static Taken<GrindAsk> Ask(string[] parts)
     {
-        if (parts[0].Length is 0 or > LongestName)
-            return Taken<GrindAsk>.Bad($"Give the product a name, no longer than {LongestName} letters.");
-        return Blend(parts).Then(blend => parts[1] switch
+        return Fields.Name(parts[0]).Then(_ => Blend(parts)).Then(blend => parts[1] switch
         {
             "lean" => Fields.ZeroOrMore(parts[2]).Then(weight => Taken<GrindAsk>.Good(GrindAsk.OfLean(parts[0], weight, blend))),
             "finished" => Fields.ZeroOrMore(parts[2]).Then(weight => Taken<GrindAsk>.Good(GrindAsk.OfFinished(parts[0], weight, blend))),

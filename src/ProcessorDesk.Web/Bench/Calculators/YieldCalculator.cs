@@ -5,11 +5,7 @@ namespace ProcessorDesk.Web.Bench.Calculators;
 /// <summary>What a weight leads to by a published ratio.</summary>
 public static class YieldCalculator
 {
-    private static readonly Field<Species> s_species = Fields.Choice(
-        "species", "Animal",
-        ("deer", "Deer", Species.WhiteTailDeer), ("elk", "Elk", Species.Elk), ("moose", "Moose", Species.Moose), ("pronghorn", "Pronghorn", Species.Pronghorn),
-        ("beef", "Beef", Species.Beef), ("hog", "Hog", Species.Hog), ("lamb", "Lamb", Species.Lamb), ("goat", "Goat", Species.Goat),
-        ("bear", "Bear", Species.Bear), ("boar", "Wild boar", Species.WildBoar), ("bison", "Bison", Species.Bison));
+    private static readonly Field<Species> s_species = SpeciesField.Any;
 
     private static readonly Field<CarcassState> s_from = State("from", "Weighed as");
     private static readonly Field<CarcassState> s_to = State("to", "Wanted as");

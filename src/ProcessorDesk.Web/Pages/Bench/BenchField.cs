@@ -14,6 +14,9 @@ public sealed record BenchField(Field Field, string Typed, IReadOnlyList<string>
 
     public bool IsTiles => Field.Choices.Count is > 0 and <= MostTiles;
 
+    /// <summary>Whether a choice is ticked.</summary>
+    public bool Has(string value) => Typed.Split('\n', StringSplitOptions.TrimEntries).Contains(value);
+
     public string? Css => Problems is null ? null : "bad";
 
     /// <summary>Ids of hint, problem and unit, for a screen reader.</summary>
@@ -29,7 +32,7 @@ public sealed record BenchField(Field Field, string Typed, IReadOnlyList<string>
     public string Hint => string.Join(". ", ((string[])
     [
         Field.Hint,
-        Field.Repeats ? $"One a line: {Field.Form.Trim('`')}, for example {Field.Example}" : "",
+        Field.Repeats && !IsTiles ? $"One a line: {Field.Form.Trim('`')}, for example {Field.Example}" : "",
         Field.IsRequired || Field.Default != "" || Field.Hint.StartsWith("Blank", StringComparison.Ordinal) ? "" : "May stay blank",
     ]).Where(words => words != ""));
 }

@@ -54,7 +54,7 @@ public sealed class CalculatorModel : PageModel
         Answer = outcome as Answer;
         if (outcome is not Refusal refusal)
             return StatusCodes.Status200OK;
-        Problems = new Dictionary<string, List<string>> { [refusal.Field] = [refusal.Words] };
+        Problems = refusal.Problems;
         return refusal.Status;
     }
 
