@@ -4,17 +4,18 @@ using System.Threading.RateLimiting;
 namespace ProcessorDesk.Web.Bench;
 
 /// <summary>How many requests one address may make of the bench, so that nobody's loop takes the shop's desk away from it.</summary>
-/// <param name="EachSecond">Over time; well above the hundred that are promised.</param>
 /// <param name="AtOnce">In a burst.</param>
-public sealed record BenchRate(int EachSecond, int AtOnce)
+/// <param name="Again">So many more may be made each time that <paramref name="Every"/> has passed.</param>
+public sealed record BenchRate(int AtOnce, int Again, TimeSpan Every)
 {
     public const string Policy = "bench";
 
-    private const int StepsASecond = 10;
+    /// <summary>Five hundred a second, well above the hundred that are promised.</summary>
+    private static readonly BenchRate s_usual = new(1000, 50, TimeSpan.FromMilliseconds(100));
 
     public static void Add(IServiceCollection services)
     {
-        services.AddSingleton(new BenchRate(500, 1000));
+        services.AddSingleton(s_usual);
         services.AddRateLimiter(options =>
         {
             options.AddPolicy(Policy, context => context.RequestServices.GetRequiredService<BenchRate>().Of(context));
@@ -26,8 +27,8 @@ public sealed record BenchRate(int EachSecond, int AtOnce)
         RateLimitPartition.GetTokenBucketLimiter(context.Connection.RemoteIpAddress?.ToString() ?? "", _ => new TokenBucketRateLimiterOptions
         {
             TokenLimit = AtOnce,
-            TokensPerPeriod = Math.Max(1, EachSecond / StepsASecond),
-            ReplenishmentPeriod = TimeSpan.FromSeconds(1) / StepsASecond,
+            TokensPerPeriod = Again,
+            ReplenishmentPeriod = Every,
         });
 
     private static async ValueTask Refuse(HttpContext context, RateLimitLease lease, CancellationToken cancelled)

@@ -16,7 +16,9 @@ public static class Fields
     public static Field<decimal> Number(string name, string label, string unit, decimal least, decimal most, string example) =>
         new(name, label, $"a plain decimal, {PlainNumber.Print(least)} to {PlainNumber.Print(most)}", text => PlainNumber.Read(text, least, most))
         {
-            Unit = unit, IsNumber = true, Example = example,
+            Unit = unit,
+            IsNumber = true,
+            Example = example,
         };
 
     /// <summary>A percent of a whole, written as 6.25.</summary>
@@ -30,7 +32,7 @@ public static class Fields
         return new(name, label, codes, text =>
         {
             var at = Array.FindIndex(choices, choice => choice.Code == text);
-            return at < 0 ? Taken<T>.Bad($"Choose one: {codes}.") : Taken<T>.Good(choices[at].Value);
+            return at < 0 ? Take.Bad<T>($"Choose one: {codes}.") : Take.Good<T>(choices[at].Value);
         })
         {
             Choices = [.. choices.Select(choice => new Choice(choice.Code, choice.Words))],
@@ -42,10 +44,13 @@ public static class Fields
     public static Field<ScaleDivision> SmallScale(string name) =>
         new(name, "Small scale shows", "a plain decimal, 0.001 or 0.002 to 1,000, to six decimals", text => PlainNumber.Read(text, 0.001m, 1000m).Then(step =>
             decimal.Round(step, 6) == step && step is 0.001m or >= 0.002m
-                ? Taken<ScaleDivision>.Good(ScaleDivision.Of(WeightUnit.Gram, step))
-                : Taken<ScaleDivision>.Bad("Give a division a scale can show, for example 0.1.")))
+                ? Take.Good<ScaleDivision>(ScaleDivision.Of(WeightUnit.Gram, step))
+                : Take.Bad<ScaleDivision>("Give a division a scale can show, for example 0.1.")))
         {
-            Unit = "g", IsNumber = true, Default = "0.1", Example = "0.1",
+            Unit = "g",
+            IsNumber = true,
+            Default = "0.1",
+            Example = "0.1",
         };
 
     /// <summary>Repeated entries of several parts with semicolons between.</summary>
@@ -55,25 +60,26 @@ public static class Fields
         var count = form.Split(';').Length;
         return new(name, label, $"`{form}`", text => text.Split(';', StringSplitOptions.TrimEntries) is { } parts && parts.Length == count
             ? parse(parts)
-            : Taken<T>.Bad(FormattableString.Invariant($"Give {count} parts with semicolons between: {form}, for example {example}.")))
+            : Take.Bad<T>(FormattableString.Invariant($"Give {count} parts with semicolons between: {form}, for example {example}.")))
         {
-            Repeats = true, Example = example,
+            Repeats = true,
+            Example = example,
         };
     }
 
     /// <summary>A weight in pounds, zero too.</summary>
     public static Taken<Weight> ZeroOrMore(string text) =>
-        PlainNumber.Read(text, 0m, MostPounds).Then(pounds => Taken<Weight>.Good(Weight.FromPounds(pounds)));
+        PlainNumber.Read(text, 0m, MostPounds).Then(pounds => Take.Good<Weight>(Weight.FromPounds(pounds)));
 
     /// <summary>A weight in pounds that is not nothing.</summary>
     public static Taken<Weight> AboveZero(string text) =>
-        ZeroOrMore(text).Then(weight => weight.IsZero ? Taken<Weight>.Bad("Give a weight above zero.") : Taken<Weight>.Good(weight));
+        ZeroOrMore(text).Then(weight => weight.IsZero ? Take.Bad<Weight>("Give a weight above zero.") : Take.Good<Weight>(weight));
 
     /// <summary>A name that stands in an answer.</summary>
     public static Taken<string> Name(string text) =>
-        text.Length is 0 or > LongestName ? Taken<string>.Bad($"Give it a name, no longer than {LongestName} letters.") : Taken<string>.Good(text);
+        text.Length is 0 or > LongestName ? Take.Bad<string>($"Give it a name, no longer than {LongestName} letters.") : Take.Good<string>(text);
 
     /// <summary>A percent, 0 to 100, to four decimals.</summary>
     public static Taken<Proportion> Percent(string text) =>
-        PlainNumber.Read(text, 0m, 100m).Then(_ => Taken<Proportion>.Of(ProportionText.Parse(text)));
+        PlainNumber.Read(text, 0m, 100m).Then(_ => Take.Of(ProportionText.Parse(text)));
 }

@@ -16,11 +16,11 @@ public static partial class PlainNumber
     public static Taken<decimal> Read(string text, decimal least, decimal most)
     {
         if (text.Length > Longest || !Plain().IsMatch(text))
-            return Taken<decimal>.Bad(Unreadable);
+            return Take.Bad<decimal>(Unreadable);
         return decimal.TryParse(text, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var figure)
             && figure >= least && figure <= most
-            ? Taken<decimal>.Good(figure)
-            : Taken<decimal>.Bad($"Give a figure from {Print(least)} to {Print(most)}.");
+            ? Take.Good<decimal>(figure)
+            : Take.Bad<decimal>($"Give a figure from {Print(least)} to {Print(most)}.");
     }
 
     /// <summary>"1,234.5678": to four decimals, as a person reads it.</summary>

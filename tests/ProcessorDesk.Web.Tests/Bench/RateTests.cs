@@ -39,18 +39,18 @@ public sealed class RateTests(RateTests.NarrowShop shop) : IClassFixture<RateTes
         using var wide = new ShopUnderTest();
         var rate = wide.Services.GetRequiredService<BenchRate>();
 
-        Assert.True(rate is { EachSecond: >= 100, AtOnce: >= 100 });
+        Assert.True(rate.AtOnce >= 100 && rate.Again / rate.Every.TotalSeconds >= 100);
         for (var i = 0; i < 250; i++)
             Assert.Equal(HttpStatusCode.OK, (await wide.Ask("girth?girthIn=36&age=adult")).Status);
     }
 
-    /// <summary>Takes three requests at once, and hardly any after.</summary>
+    /// <summary>Takes three requests at once, and none after.</summary>
     public sealed class NarrowShop : ShopUnderTest
     {
         protected override void ConfigureWebHost(IWebHostBuilder builder)
         {
             base.ConfigureWebHost(builder);
-            builder.ConfigureTestServices(services => services.AddSingleton(new BenchRate(EachSecond: 0, AtOnce)));
+            builder.ConfigureTestServices(services => services.AddSingleton(new BenchRate(AtOnce, 1, TimeSpan.FromDays(1))));
         }
     }
 }

@@ -118,7 +118,7 @@ public sealed class RefusalTests(RefusalTests.PatientShop shop) : IClassFixture<
         protected override void ConfigureWebHost(IWebHostBuilder builder)
         {
             base.ConfigureWebHost(builder);
-            builder.ConfigureTestServices(services => services.AddSingleton(new BenchRate(EachSecond: 100_000, AtOnce: 100_000)));
+            builder.ConfigureTestServices(services => services.AddSingleton(new BenchRate(100_000, 100_000, TimeSpan.FromSeconds(1))));
         }
     }
 }

@@ -13,7 +13,8 @@ public static class CoolingCalculator
 
     private static readonly Field<decimal> s_gap = Fields.Number("maxGapMinutes", "Longest gap between readings", "min", 0m, 100_000m, "60") with
     {
-        Default = "60", Hint = "What lies further apart counts for nothing",
+        Default = "60",
+        Hint = "What lies further apart counts for nothing",
     };
 
     public static Calculator Calculator { get; } = new(
@@ -31,7 +32,7 @@ public static class CoolingCalculator
         "option=1&reading=0;130&reading=45;100&reading=90;80&reading=150;65&reading=210;55&reading=270;48&reading=330;43&reading=390;40",
         Work);
 
-    private static Outcome Work(Entries entries)
+    private static Answer Work(Entries entries)
     {
         var option = entries.Of(s_option);
         var check = Cooling.Check(option, entries.AllOf(s_readings), ProbeReadings.Length(entries.Of(s_gap), TimeSpan.TicksPerMinute));

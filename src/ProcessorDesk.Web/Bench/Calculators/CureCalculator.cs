@@ -26,7 +26,8 @@ public static class CureCalculator
     private static readonly Field<ScaleDivision> s_scale = Fields.SmallScale("smallScaleG");
 
     private static readonly Field<CuringSalt> s_salt = Fields.Choice(
-        "salt", "The nitrite is", ("sodium", "Sodium nitrite", CuringSalt.Sodium), ("potassium", "Potassium nitrite", CuringSalt.Potassium)) with { Default = "sodium", Hint = "Matters for bacon alone" };
+        "salt", "The nitrite is", ("sodium", "Sodium nitrite", CuringSalt.Sodium), ("potassium", "Potassium nitrite", CuringSalt.Potassium)) with
+    { Default = "sodium", Hint = "Matters for bacon alone" };
 
     private static readonly Field<decimal> s_accelerator =
         Optional("acceleratorPpm", "Accelerator", "ppm", 1_000_000m, "550", "Sodium ascorbate or erythorbate; pumped bacon needs it. Blank is none");

@@ -12,12 +12,14 @@ public static class DegreeHoursCalculator
 
     private static readonly Field<decimal> s_sour = Fields.Number("ph53Hours", "pH 5.3 or below after", "hours", 0m, MostHours, "80") with
     {
-        IsRequired = false, Hint = "Blank where it is not there yet",
+        IsRequired = false,
+        Hint = "Blank where it is not there yet",
     };
 
     private static readonly Field<decimal> s_gap = Fields.Number("maxGapHours", "Longest gap between readings", "hours", 0m, MostHours, "100") with
     {
-        Default = "100", Hint = "What lies further apart counts for nothing",
+        Default = "100",
+        Hint = "What lies further apart counts for nothing",
     };
 
     public static Calculator Calculator { get; } = new(
@@ -34,7 +36,7 @@ public static class DegreeHoursCalculator
         "reading=0;75&reading=80;75&ph53Hours=80",
         Work);
 
-    private static Outcome Work(Entries entries)
+    private static Answer Work(Entries entries)
     {
         var sour = entries.Maybe(s_sour) is { } hours
             ? new[] { new AcidityReading(ProbeReadings.At(hours, TimeSpan.TicksPerHour), DegreeHourLimit.Target) }

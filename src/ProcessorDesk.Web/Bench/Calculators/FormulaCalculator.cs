@@ -49,7 +49,7 @@ public static class FormulaCalculator
         "blockLb=100&cured=yes&line=Salt;28;ozPer100Lb;0;0&line=Curing salt;4;ozPer100Lb;6.25;0&line=Pepper;0.75;percent;0;0",
         Work);
 
-    private static Outcome Work(Entries entries)
+    private static Answer Work(Entries entries)
     {
         var (block, lines) = (entries.Of(s_block), entries.AllOf(s_lines));
         var scaled = FormulaScaling.Scale(new Formula("formula", Proportion.Whole, entries.Of(s_cured), lines), block, entries.Of(s_scale));
@@ -82,10 +82,10 @@ public static class FormulaCalculator
     private static Taken<FormulaLine> Line(string[] parts) =>
         Fields.Name(parts[0]).Then(name => PlainNumber.Read(parts[1], 0m, MostAmount).Then(amount => Basis(parts[2]).Then(basis =>
             Fields.Percent(parts[3]).Then(nitrite => Fields.Percent(parts[4]).Then(nitrate => CureStrength.Check(nitrite, nitrate) is [var finding, ..]
-                ? Taken<FormulaLine>.Bad(finding.Text)
-                : Taken<FormulaLine>.Good(new FormulaLine(name, FormulaLine.Part(amount, basis), nitrite, nitrate, !nitrite.IsZero || !nitrate.IsZero)))))));
+                ? Take.Bad<FormulaLine>(finding.Text)
+                : Take.Good<FormulaLine>(new FormulaLine(name, FormulaLine.Part(amount, basis), nitrite, nitrate, !nitrite.IsZero || !nitrate.IsZero)))))));
 
     private static Taken<FormulaBasis> Basis(string code) => Array.Find(s_bases, one => one.Code == code) is { Code: not null } found
-        ? Taken<FormulaBasis>.Good(found.Basis)
-        : Taken<FormulaBasis>.Bad($"The basis is {string.Join(", ", s_bases.Select(one => one.Code))}.");
+        ? Take.Good<FormulaBasis>(found.Basis)
+        : Take.Bad<FormulaBasis>($"The basis is {string.Join(", ", s_bases.Select(one => one.Code))}.");
 }

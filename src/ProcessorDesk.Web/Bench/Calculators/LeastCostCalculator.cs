@@ -73,12 +73,12 @@ public static class LeastCostCalculator
 
     private static Taken<BlendMaterial> Material(string[] parts) =>
         Fields.Name(parts[0]).Then(name => Fields.Percent(parts[1]).Then(fat => Price(parts[2]).Then(price => Fields.Percent(parts[3]).Then(least => Fields.Percent(parts[4]).Then(most =>
-            OnHand(parts[5]).Then(onHand => Taken<BlendMaterial>.Good(new BlendMaterial(name, fat, price, least, most, onHand))))))));
+            OnHand(parts[5]).Then(onHand => Take.Good<BlendMaterial>(new BlendMaterial(name, fat, price, least, most, onHand))))))));
 
-    private static Taken<PricePerPound> Price(string text) => PlainNumber.Read(text, 0m, 1_000_000m).Then(_ => Taken<PricePerPound>.Of(MoneyText.ParsePerPound(text)));
+    private static Taken<PricePerPound> Price(string text) => PlainNumber.Read(text, 0m, 1_000_000m).Then(_ => Take.Of(MoneyText.ParsePerPound(text)));
 
     private static Taken<Weight?> OnHand(string text) =>
-        text.Length == 0 ? Taken<Weight?>.Good(null) : Fields.ZeroOrMore(text).Then(weight => Taken<Weight?>.Good(weight));
+        text.Length == 0 ? Take.Good<Weight?>(null) : Fields.ZeroOrMore(text).Then(weight => Take.Good<Weight?>(weight));
 
     private static Field FieldOf(string field) => field switch
     {

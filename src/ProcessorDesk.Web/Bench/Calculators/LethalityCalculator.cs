@@ -14,7 +14,8 @@ public static class LethalityCalculator
 
     private static readonly Field<LethalityKind> s_log = Fields.Choice(
         "log", "Table for meat",
-        ("5", "5-log", LethalityKind.Meat5Log), ("6.5", "6.5-log, the usual one", LethalityKind.Meat65Log), ("7", "7-log", LethalityKind.Meat7Log)) with { Default = "6.5" };
+        ("5", "5-log", LethalityKind.Meat5Log), ("6.5", "6.5-log, the usual one", LethalityKind.Meat65Log), ("7", "7-log", LethalityKind.Meat7Log)) with
+    { Default = "6.5" };
 
     private static readonly Field<ProcessReading> s_readings =
         ProbeReadings.Field("minutes", TimeSpan.TicksPerMinute, 100_000m, "95;145", TemperatureText.ParseShowingHeat);
@@ -22,12 +23,14 @@ public static class LethalityCalculator
     private static readonly Field<Bird> s_bird = Fields.Choice(
         "poultry", "Poultry", ("none", "None", Bird.None), ("chicken", "Chicken", Bird.Chicken), ("turkey", "Turkey", Bird.Turkey)) with
     {
-        Default = "none", Hint = "With poultry in it the 7-log poultry table holds, whatever the table for meat",
+        Default = "none",
+        Hint = "With poultry in it the 7-log poultry table holds, whatever the table for meat",
     };
 
     private static readonly Field<decimal> s_gap = Fields.Number("maxGapMinutes", "Longest gap between readings", "min", 0m, 100_000m, "15") with
     {
-        Default = "15", Hint = "What lies further apart counts for nothing",
+        Default = "15",
+        Hint = "What lies further apart counts for nothing",
     };
 
     public static Calculator Calculator { get; } = new(
@@ -48,7 +51,7 @@ public static class LethalityCalculator
         "log=6.5&reading=0;40&reading=15;75&reading=30;110&reading=45;131&reading=60;145&reading=64;145&reading=70;130",
         Work);
 
-    private static Outcome Work(Entries entries)
+    private static Answer Work(Entries entries)
     {
         var kind = entries.Of(s_bird) switch
         {

@@ -15,8 +15,8 @@ internal static class ProbeReadings
         Fields.Parts("reading", "Readings", unit + ";°F", example, parts =>
             PlainNumber.Read(parts[0], 0m, most).Then(time =>
                 PlainNumber.Read(parts[1], TemperatureText.Lowest.Fahrenheit, TemperatureText.Highest.Fahrenheit).Then(_ =>
-                    Taken<Temperature>.Of(parse(parts[1]))).Then(temperature =>
-                        Taken<ProcessReading>.Good(new ProcessReading(At(time, ticks), 1, temperature))))) with
+                    Take.Of(parse(parts[1]))).Then(temperature =>
+                        Take.Good<ProcessReading>(new ProcessReading(At(time, ticks), 1, temperature))))) with
         {
             Hint = $"A time in {unit} from the start, and a temperature, in any order",
         };
@@ -47,7 +47,8 @@ internal static class ProbeReadings
 
     /// <summary>The verdict, which heads the page.</summary>
     public static Figure Verdict { get; } = Figure.Text(
-        "verdict", "Verdict", "`meets` if shown without the gaps, `doesNotMeet` if it fails even with every gap counted in its favour, else `notShown`") with { IsHeadline = true };
+        "verdict", "Verdict", "`meets` if shown without the gaps, `doesNotMeet` if it fails even with every gap counted in its favour, else `notShown`") with
+    { IsHeadline = true };
 
     private static long Ticks(decimal time, long ticks) => decimal.ToInt64(decimal.Round(time * ticks, MidpointRounding.AwayFromZero));
 }

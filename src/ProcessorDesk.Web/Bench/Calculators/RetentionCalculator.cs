@@ -9,7 +9,8 @@ public static class RetentionCalculator
     private static readonly Field<RetentionRule> s_rules = Fields.Choice(
         "rule", "Rules that apply",
         ("federal", RetentionRule.Federal.Name, RetentionRule.Federal), ("texasCustom", RetentionRule.TexasCustom.Name, RetentionRule.TexasCustom),
-        ("southDakotaGame", RetentionRule.SouthDakotaGame.Name, RetentionRule.SouthDakotaGame), ("colorado", RetentionRule.Colorado.Name, RetentionRule.Colorado)) with { Repeats = true };
+        ("southDakotaGame", RetentionRule.SouthDakotaGame.Name, RetentionRule.SouthDakotaGame), ("colorado", RetentionRule.Colorado.Name, RetentionRule.Colorado)) with
+    { Repeats = true };
 
     private static readonly Field<DateOnly> s_received = Day("received", "Received");
     private static readonly Field<DateOnly> s_processed = Day("processed", "Processed");
@@ -32,10 +33,12 @@ public static class RetentionCalculator
 
     private static Field<DateOnly> Day(string name, string label) => new(name, label, "a day as 2025-11-15", text =>
         DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) && day.Year is >= 1900 and <= 9000
-            ? Taken<DateOnly>.Good(day)
-            : Taken<DateOnly>.Bad("Give a day as year, month and day, for example 2025-11-15."))
+            ? Take.Good<DateOnly>(day)
+            : Take.Bad<DateOnly>("Give a day as year, month and day, for example 2025-11-15."))
     {
-        IsRequired = false, Example = "2025-11-15", Hint = "Needed where a rule counts from it",
+        IsRequired = false,
+        Example = "2025-11-15",
+        Hint = "Needed where a rule counts from it",
     };
 
     private static Outcome Work(Entries entries)
@@ -57,7 +60,7 @@ public static class RetentionCalculator
         };
     }
 
-    private static Field CountsFrom(RetentionRule rule) => rule.Start switch
+    private static Field<DateOnly> CountsFrom(RetentionRule rule) => rule.Start switch
     {
         RetentionStart.EndOfHandOverYear or RetentionStart.HandedOver => s_handedOver,
         RetentionStart.Received => s_received,

@@ -11,7 +11,8 @@ public static class SplitCalculator
 
     /// <summary>The division of the scale the meat is weighed on.</summary>
     internal static Field<ScaleDivision> DivisionField { get; } = new(
-        "divisionLb", "Scale division", "a plain decimal, 0.0001 to 1,000, to six decimals", Division) { Unit = "lb", IsNumber = true, Example = "0.01" };
+        "divisionLb", "Scale division", "a plain decimal, 0.0001 to 1,000, to six decimals", Division)
+    { Unit = "lb", IsNumber = true, Example = "0.01" };
 
     private static readonly Field<GrindAsk> s_asks = Fields.Parts("ask", "Asks, in order of importance", Form, "Summer sausage;finished;20;70;3.5;15;0;0", Ask) with
     {
@@ -98,23 +99,23 @@ public static class SplitCalculator
 
     private static Taken<ScaleDivision> Division(string text) => PlainNumber.Read(text, 0.0001m, 1000m).Then(step =>
         decimal.Round(step, 6) == step
-            ? Taken<ScaleDivision>.Good(ScaleDivision.Of(WeightUnit.Pound, step))
-            : Taken<ScaleDivision>.Bad("Give a division of no more than six decimals, for example 0.01."));
+            ? Take.Good<ScaleDivision>(ScaleDivision.Of(WeightUnit.Pound, step))
+            : Take.Bad<ScaleDivision>("Give a division of no more than six decimals, for example 0.01."));
 
     private static Taken<GrindAsk> Ask(string[] parts)
     {
         return Fields.Name(parts[0]).Then(_ => Blend(parts)).Then(blend => parts[1] switch
         {
-            "lean" => Fields.ZeroOrMore(parts[2]).Then(weight => Taken<GrindAsk>.Good(GrindAsk.OfLean(parts[0], weight, blend))),
-            "finished" => Fields.ZeroOrMore(parts[2]).Then(weight => Taken<GrindAsk>.Good(GrindAsk.OfFinished(parts[0], weight, blend))),
-            "percent" => Fields.Percent(parts[2]).Then(percent => Taken<GrindAsk>.Good(GrindAsk.OfPercent(parts[0], percent, blend))),
-            "rest" => Taken<GrindAsk>.Good(GrindAsk.OfRest(parts[0], blend)),
-            _ => Taken<GrindAsk>.Bad("The kind is lean, finished, percent or rest."),
+            "lean" => Fields.ZeroOrMore(parts[2]).Then(weight => Take.Good<GrindAsk>(GrindAsk.OfLean(parts[0], weight, blend))),
+            "finished" => Fields.ZeroOrMore(parts[2]).Then(weight => Take.Good<GrindAsk>(GrindAsk.OfFinished(parts[0], weight, blend))),
+            "percent" => Fields.Percent(parts[2]).Then(percent => Take.Good<GrindAsk>(GrindAsk.OfPercent(parts[0], percent, blend))),
+            "rest" => Take.Good<GrindAsk>(GrindAsk.OfRest(parts[0], blend)),
+            _ => Take.Bad<GrindAsk>("The kind is lean, finished, percent or rest."),
         });
     }
 
     private static Taken<GrindBlend> Blend(string[] parts) =>
         Fields.Percent(parts[3]).Then(lean => PlainNumber.Read(parts[4], 0m, 1000m).Then(additions => Fields.Percent(parts[5]).Then(loss =>
-            Fields.ZeroOrMore(parts[6]).Then(smallest => Fields.ZeroOrMore(parts[7]).Then(step => Taken<GrindBlend>.Good(new(
+            Fields.ZeroOrMore(parts[6]).Then(smallest => Fields.ZeroOrMore(parts[7]).Then(step => Take.Good<GrindBlend>(new(
                 lean, Ratio.FromDecimal(additions) / Ratio.Of(100, 1), loss, loss, loss, smallest, step)))))));
 }

@@ -10,7 +10,9 @@ public static class TicketCalculator
 
     private static readonly Field<long> s_code = new("code", "Code", "symbols of base 32 and a check symbol; either case, hyphens and blanks passed over", Decoded)
     {
-        IsRequired = false, Example = "16JD", Hint = "A code or a number, not both",
+        IsRequired = false,
+        Example = "16JD",
+        Hint = "A code or a number, not both",
     };
 
     private static readonly Field<long> s_number = new("number", "Number", "a whole number, 0 to 1,000,000,000,000,000", Whole) { IsRequired = false, IsNumber = true, Example = "1234" };
@@ -45,9 +47,9 @@ public static class TicketCalculator
     }
 
     private static Taken<long> Decoded(string text) => Base32Text.TryDecodeWithCheck(text, out var number)
-        ? Taken<long>.Good(number)
-        : Taken<long>.Bad("A letter or digit is wrong or two are swapped. Type it again.");
+        ? Take.Good<long>(number)
+        : Take.Bad<long>("A letter or digit is wrong or two are swapped. Type it again.");
 
     private static Taken<long> Whole(string text) => PlainNumber.Read(text, 0m, MostNumber).Then(number =>
-        decimal.Truncate(number) == number ? Taken<long>.Good(decimal.ToInt64(number)) : Taken<long>.Bad("Give a whole number."));
+        decimal.Truncate(number) == number ? Take.Good<long>(decimal.ToInt64(number)) : Take.Bad<long>("Give a whole number."));
 }

@@ -18,7 +18,7 @@ public static class YieldGradeCalculator
         "fatIn=0.4&kphPct=2.5&hotLb=800&ribeyeIn2=16",
         Work);
 
-    private static Outcome Work(Entries entries)
+    private static Answer Work(Entries entries)
     {
         var grade = YieldGrade.Of(entries.Of(s_fat), entries.Of(s_inside), entries.Of(s_hot), entries.Of(s_ribeye));
         return new Answer(grade.Working)

@@ -12,7 +12,8 @@ public static class YieldTestCalculator
 
     private static readonly Field<YieldTestPart> s_parts = Fields.Parts("part", "Parts cut off", "name;lb;pricePerLb", "kidneys;1;6.10", Part) with
     {
-        IsRequired = false, Hint = "With what each is worth a pound; 0 for what is thrown away",
+        IsRequired = false,
+        Hint = "With what each is worth a pound; 0 for what is thrown away",
     };
 
     private static readonly Field<Weight> s_usable = Fields.Pounds("usableLb", "Usable") with { Example = "6" };
@@ -50,7 +51,7 @@ public static class YieldTestCalculator
 
     private static Taken<YieldTestPart> Part(string[] parts) =>
         Fields.Name(parts[0]).Then(name => Fields.ZeroOrMore(parts[1]).Then(weight => PlainNumber.Read(parts[2], 0m, MostDollars).Then(price =>
-            Taken<YieldTestPart>.Good(new YieldTestPart(name, weight, price)))));
+            Take.Good<YieldTestPart>(new YieldTestPart(name, weight, price)))));
 
     private static Field FieldOf(string field) => field switch
     {
