@@ -39,8 +39,8 @@ public static class JobGoodsQueries
                         share.Animal.Species,
                         share.Animal.Tag,
                         share.Animal.ArrivalState,
-                        share.Numerator,
-                        share.Denominator,
+                        Owners = records.Shares.Where(one => one.AnimalId == share.AnimalId).OrderBy(one => one.Id)
+                            .Select(one => new ShareRow(one.JobId, one.Numerator, one.Denominator)).ToList(),
                         HotMg = hung.Where(one => one.AnimalId == share.AnimalId && one.Kind == WeighInKind.HotHanging)
                             .OrderByDescending(one => one.At).ThenByDescending(one => one.Id).Select(one => (long?)one.Net.Milligrams).FirstOrDefault(),
                         ChilledMg = hung.Where(one => one.AnimalId == share.AnimalId && one.Kind == WeighInKind.ChilledHanging)
@@ -71,7 +71,7 @@ public static class JobGoodsQueries
                 box.Contents.ConvertAll(content => new JobBox.Packs(content.AllotmentId, content.Name, content.Packs)))),
             found.Animals.ConvertAll(animal => new JobAnimal(
                 ChargedAnimal.Of(
-                    animal.AnimalId, animal.Species, animal.Tag, animal.ArrivalState, Ratio.Of(animal.Numerator, animal.Denominator),
+                    animal.AnimalId, animal.Species, animal.Tag, animal.ArrivalState, ShareRow.Of(animal.Owners, jobId),
                     (animal.ChilledMg ?? animal.HotMg) is { } mg ? Weight.FromMilligrams(mg) : null),
                 animal.IsInvoiced,
                 animal.CameInWithAnother

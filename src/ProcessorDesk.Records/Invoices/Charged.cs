@@ -5,21 +5,20 @@ namespace ProcessorDesk.Records;
 
 /// <summary>An animal as it is charged: weighed, or only foretold.</summary>
 /// <param name="Name">"White-tail deer, tag NF-20418".</param>
-/// <param name="Fraction">What of it is the job's.</param>
-/// <param name="Hanging">The hanging weight of the job's part; null where it is not known.</param>
-public sealed record ChargedAnimal(string Name, Species Species, ArrivalState? ArrivalState, Ratio Fraction, Weight? Hanging, int? AnimalId = null)
+/// <param name="Share">What of it is the job's.</param>
+/// <param name="Hanging">The hanging weight of the whole animal; null where it is not known.</param>
+public sealed record ChargedAnimal(
+    string Name, Species Species, ArrivalState? ArrivalState, OwnersShare Share, Weight? Hanging, int? AnimalId = null)
 {
     public static ChargedAnimal Of(AnimalWeights animal) =>
-        Of(animal.AnimalId, animal.Species, animal.Tag, animal.ArrivalState, animal.Fraction, animal.Hanging);
+        Of(animal.AnimalId, animal.Species, animal.Tag, animal.ArrivalState, animal.Share, animal.Hanging);
 
     /// <param name="hanging">Of the whole animal.</param>
-    public static ChargedAnimal Of(int animalId, Species species, string? tag, ArrivalState arrivalState, Ratio fraction, Weight? hanging) => new(
-        tag is null ? Wording.Of(species) : $"{Wording.Of(species)}, tag {tag}",
-        species,
-        arrivalState,
-        fraction,
-        hanging is { } weight ? fraction.Times(weight) : null,
-        animalId);
+    public static ChargedAnimal Of(int animalId, Species species, string? tag, ArrivalState arrivalState, OwnersShare share, Weight? hanging) =>
+        new(tag is null ? Wording.Of(species) : $"{Wording.Of(species)}, tag {tag}", species, arrivalState, share, hanging, animalId);
+
+    /// <summary>The job's part of the hanging weight, on the division; the owners' parts sum to the animal's.</summary>
+    public Weight? HangingOf(ScaleDivision division) => Hanging is { } whole ? Share.Of(whole, division) : null;
 }
 
 /// <summary>A product as it is charged: agreed, or only foretold.</summary>

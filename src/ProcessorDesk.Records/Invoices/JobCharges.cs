@@ -63,10 +63,8 @@ public sealed class JobCharges
         foreach (var price in prices.Where(price => !exact || price.ArrivalState is not null || price.IsByPound))
         {
             if (!price.IsByPound)
-                Add(PriceFor.Animal, animal.AnimalId, animal.Fraction == Ratio.One
-                    ? Charges.Flat($"{price.Text}: {name}", price.Each, TaxOf(price))
-                    : Charges.Part($"{price.Text}: {name}", animal.Fraction, price.Each, TaxOf(price)));
-            else if (animal.Hanging is { } hanging)
+                Add(PriceFor.Animal, animal.AnimalId, Charges.Part($"{price.Text}: {name}", animal.Share, price.Each, TaxOf(price)));
+            else if (animal.HangingOf(_shop.BenchDivision) is { } hanging)
                 Add(PriceFor.Animal, animal.AnimalId, Charges.PerPound($"{price.Text}: {name}", hanging, _shop.BenchDivision, price.Rate, TaxOf(price)));
             else
                 _notes.Add($"{name}: charged by hanging weight, which is not known yet.");
@@ -76,24 +74,15 @@ public sealed class JobCharges
     private void AddProduct(ChargedProduct product)
     {
         var name = product.Name;
-        var isLater = false;
-        var price = _list.FirstOrDefault(one => one.For == PriceFor.Product && one.ProductId == product.ProductId);
-        if (price is null)
-        {
-            price = _today.FirstOrDefault(one => one.For == PriceFor.Product && one.ProductId == product.ProductId);
-            isLater = price is not null;
-        }
-
-        if (price is null)
+        if (DatedPrices.Find(_list, _today, one => one.For == PriceFor.Product && one.ProductId == product.ProductId) is not { } found)
         {
             _notes.Add($"{name}: no price list has it, so it is not charged.");
             Add(PriceFor.Product, product.AllotmentId, Charges.Flat($"{name}, not charged", Money.Zero, null));
             return;
         }
 
-        if (isLater)
-            _notes.Add($"{name}: the list this job was taken at lacks it; it is charged at today's price.");
-        var text = isLater ? $"{name} (today's price)" : name;
+        NoteToday(name, found);
+        var (price, text) = (found.Price, found.Say(name));
         Add(PriceFor.Product, product.AllotmentId, WeightFor(price.Basis, product) is { } weight
             ? Charges.PerPound($"{text}, {Measure(price.Basis)} weight", weight, _shop.BenchDivision, price.Rate, TaxOf(price))
             : Charges.Flat(text, price.Each, TaxOf(price)));
@@ -103,10 +92,21 @@ public sealed class JobCharges
     {
         if (!fat.IsPositive)
             return;
-        if (_list.FirstOrDefault(one => one.For == PriceFor.AddedFat) is { } price)
-            Add(PriceFor.AddedFat, null, Charges.PerPound(price.Text, fat, _shop.BenchDivision, price.Rate, TaxOf(price)));
-        else
-            _notes.Add("Added fat: the price list has no charge for it.");
+        if (DatedPrices.Find(_list, _today, one => one.For == PriceFor.AddedFat) is not { } found)
+        {
+            _notes.Add("Added fat: no price list has a charge for it.");
+            return;
+        }
+
+        NoteToday("Added fat", found);
+        var price = found.Price;
+        Add(PriceFor.AddedFat, null, Charges.PerPound(found.Say(price.Text), fat, _shop.BenchDivision, price.Rate, TaxOf(price)));
+    }
+
+    private void NoteToday(string name, PriceFound<Price> found)
+    {
+        if (found.IsTodays)
+            _notes.Add($"{name}: the list this job was taken at lacks it; it is charged at today's price.");
     }
 
     private static Weight? WeightFor(ChargeBasis basis, ChargedProduct product) => basis switch

@@ -18,7 +18,7 @@ public sealed record JobWeights(
         return new JobWeights(
             [
                 .. animals.Select(animal => new AnimalWeights(
-                    animal.AnimalId, animal.Species, animal.Tag, animal.ArrivalState, animal.ArrivedAt, animal.Fraction,
+                    animal.AnimalId, animal.Species, animal.Tag, animal.ArrivalState, animal.ArrivedAt, animal.Share,
                     Last(animal.AnimalId, WeighInKind.Arrival),
                     Last(animal.AnimalId, WeighInKind.HotHanging),
                     Last(animal.AnimalId, WeighInKind.ChilledHanging)))
@@ -33,13 +33,13 @@ public sealed record JobWeights(
 }
 
 /// <summary>An animal and what of it is a job's.</summary>
-public sealed record SharedAnimal(int AnimalId, Species Species, string? Tag, ArrivalState ArrivalState, DateTime ArrivedAt, Ratio Fraction);
+public sealed record SharedAnimal(int AnimalId, Species Species, string? Tag, ArrivalState ArrivalState, DateTime ArrivedAt, OwnersShare Share);
 
 /// <summary>The net of a weigh-in that stands; of the job where it has one, otherwise of the whole animal.</summary>
 public sealed record WeighedNet(WeighInKind Kind, int? AnimalId, int? JobId, Weight Net);
 
 /// <summary>The weights of one whole animal of a job, whatever part of it is the job's. The last standing one of a kind counts.</summary>
-/// <param name="Fraction">What of the animal is the job's.</param>
+/// <param name="Share">What of the animal is the job's.</param>
 /// <param name="Arrival">As keyed; null where it was not weighed.</param>
 /// <param name="HotHanging">As keyed; null where it was not weighed.</param>
 /// <param name="ChilledHanging">As keyed; null where it was not weighed.</param>
@@ -49,11 +49,14 @@ public sealed record AnimalWeights(
     string? Tag,
     ArrivalState ArrivalState,
     DateTime ArrivedAt,
-    Ratio Fraction,
+    OwnersShare Share,
     Weight? Arrival,
     Weight? HotHanging,
     Weight? ChilledHanging)
 {
+    /// <summary>What of the animal is the job's, exactly.</summary>
+    public Ratio Fraction => Share.Fraction;
+
     /// <summary>Chilled where it was weighed so, hot otherwise.</summary>
     public Weight? Hanging => ChilledHanging ?? HotHanging;
 }
@@ -75,12 +78,13 @@ public static class JobWeightQueries
                 share.Animal.Tag,
                 share.Animal.ArrivalState,
                 share.Animal.ArrivedAt,
-                share.Numerator,
-                share.Denominator,
+                Owners = records.Shares.Where(one => one.AnimalId == share.AnimalId).OrderBy(one => one.Id)
+                    .Select(one => new ShareRow(one.JobId, one.Numerator, one.Denominator)).ToList(),
             })
+            .AsSingleQuery()
             .ToList();
         return records.WeightsOf(jobId, division, shares.Select(share => new SharedAnimal(
-            share.AnimalId, share.Species, share.Tag, share.ArrivalState, share.ArrivedAt, Ratio.Of(share.Numerator, share.Denominator))));
+            share.AnimalId, share.Species, share.Tag, share.ArrivalState, share.ArrivedAt, ShareRow.Of(share.Owners, jobId))));
     }
 
     /// <summary>The same for a job whose animals are read already; one query.</summary>

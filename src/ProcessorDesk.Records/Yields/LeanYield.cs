@@ -15,7 +15,7 @@ public static class LeanYield
         var forecasts = weights.Animals.Select(Forecast).ToList();
         if (forecasts.Count == 0 || forecasts.Any(one => one is null))
             return null;
-        var from = division.Sum(weights.Animals.Select(animal => animal.Fraction.Times(animal.Arrival!.Value)));
+        var from = division.Sum(weights.Animals.Select(animal => animal.Share.Of(animal.Arrival!.Value, division)));
         var actual = division.Sum([weights.Lean, weights.Cuts]);
         return YieldStatement.Of(from, actual, Forecasting.Together([.. forecasts.Select(one => one!)]), division);
     }

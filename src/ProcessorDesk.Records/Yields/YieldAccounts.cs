@@ -53,7 +53,7 @@ public static class YieldAccounts
     /// <summary>The job's part of every animal; nothing where one was not weighed.</summary>
     private static Weight? Sum(JobWeights weights, Func<AnimalWeights, Weight?> figure, ScaleDivision division) =>
         weights.Animals.Count > 0 && weights.Animals.All(animal => figure(animal) is not null)
-            ? division.Sum(weights.Animals.Select(animal => animal.Fraction.Times(figure(animal)!.Value)))
+            ? division.Sum(weights.Animals.Select(animal => animal.Share.Of(figure(animal)!.Value, division)))
             : null;
 
     private static string Printed(Weight? weight, ScaleDivision division) => weight is { } known ? division.Print(known) : "";

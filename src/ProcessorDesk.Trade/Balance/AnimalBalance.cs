@@ -10,12 +10,18 @@ public sealed record AnimalBalance
 {
     private AnimalBalance(Weight start, IReadOnlyList<BalanceLine> lines, ScaleDivision division, bool isByDifference)
     {
+        if (lines.Any(line => line.Reason is not null && line.Part != BalancePart.Discard))
+            throw new ArgumentException("Only what is thrown away has a reason.", nameof(lines));
+        Division = division;
         Start = division.Round(start);
         Lines = [.. lines.Select(line => line with { Weight = division.Round(line.Weight) })];
         Accounted = division.Sum(lines.Select(line => line.Weight));
         Rest = division.FromCount(division.CountOf(start) - division.CountOf(Accounted));
         IsByDifference = isByDifference;
     }
+
+    /// <summary>The division every figure is on.</summary>
+    public ScaleDivision Division { get; }
 
     /// <summary>Arrival or hanging weight, on the division.</summary>
     public Weight Start { get; }
@@ -37,6 +43,20 @@ public sealed record AnimalBalance
 
     public bool IsFlagged => Findings.Count > 0;
 
+    /// <summary>What was thrown away, by reason in the order they came, added as printed.</summary>
+    public IReadOnlyList<BalanceLine> Discards =>
+    [
+        .. Lines.Where(line => line.Part == BalancePart.Discard)
+            .GroupBy(line => line.Reason, (reason, lines) => new BalanceLine(BalancePart.Discard, Division.Sum(lines.Select(line => line.Weight)), reason))
+    ];
+
+    /// <summary>Whether a species is usually weighed for its meat alone, bone and trim by difference: game is. Common practice, no source.</summary>
+    public static bool IsUsuallyByDifference(Species species) => species switch
+    {
+        Species.WhiteTailDeer or Species.MuleDeer or Species.Elk or Species.Moose or Species.Pronghorn or Species.Bear or Species.WildBoar => true,
+        Species.Hog or Species.Beef or Species.Bison or Species.Lamb or Species.Goat => false,
+    };
+
     /// <summary>Everything is weighed: the rest is unaccounted for, and flagged over the shop's tolerance either way.</summary>
     /// <param name="start">Zero or more.</param>
     /// <param name="lines">What was weighed out of it.</param>
@@ -46,10 +66,9 @@ public sealed record AnimalBalance
     {
         ArgumentOutOfRangeException.ThrowIfNegative(start.Milligrams);
         var balance = new AnimalBalance(start, lines, division, isByDifference: false);
-        var allowed = tolerance.ToRatio().Times(balance.Start);
-        if (balance.Rest > allowed)
-            return balance with { Findings = [Missing(balance, tolerance, allowed, division)] };
-        return balance.Over(tolerance, division);
+        return balance.IsPast(balance.Rest, tolerance)
+            ? balance with { Findings = [balance.Missing(tolerance)] }
+            : balance.Over(tolerance);
     }
 
     /// <summary>
@@ -65,7 +84,7 @@ public sealed record AnimalBalance
         Weight start, IReadOnlyList<BalanceLine> lines, YieldForecast? meat, Proportion tolerance, ScaleDivision division)
     {
         ArgumentOutOfRangeException.ThrowIfNegative(start.Milligrams);
-        var balance = new AnimalBalance(start, lines, division, isByDifference: true).Over(tolerance, division);
+        var balance = new AnimalBalance(start, lines, division, isByDifference: true).Over(tolerance);
         var weighed = division.Sum(lines.Where(line => line.Part is BalancePart.Cuts or BalancePart.Lean).Select(line => line.Weight));
         var statement = YieldStatement.Of(balance.Start, weighed, meat, division);
         return balance.IsFlagged || !statement.IsFlagged
@@ -80,26 +99,40 @@ public sealed record AnimalBalance
             };
     }
 
-    private AnimalBalance Over(Proportion tolerance, ScaleDivision division)
+    /// <summary>
+    /// The same balance owner by owner: each its part of the start and of every line, so that the owners' figures sum to the animal's,
+    /// line by line and in the rest, as printed. What is odd is said of the animal, not again of each owner.
+    /// </summary>
+    public IReadOnlyList<AnimalBalance> Divide(OwnersShares shares)
     {
-        var allowed = tolerance.ToRatio().Times(Start);
-        return -Rest <= allowed
-            ? this
-            : this with
-            {
-                Findings =
-                [
-                    new Finding("Balance",
-                        $"{division.Print(-Rest)} more came out than the {division.Print(Start)} that went in; "
-                        + $"{tolerance.Print()} is allowed for wash water and scales. Look for a weight booked twice or to the wrong animal.",
-                        division.Print(-Rest), division.Print(allowed)),
-                ],
-            };
+        var starts = shares.Divide(Start, Division);
+        var lines = Lines.Select(line => shares.Divide(line.Weight, Division)).ToList();
+        return [.. starts.Select((start, i) => new AnimalBalance(
+            start, [.. Lines.Select((line, j) => line with { Weight = lines[j][i] })], Division, IsByDifference))];
     }
 
-    private static Finding Missing(AnimalBalance balance, Proportion tolerance, Weight allowed, ScaleDivision division) =>
-        new("Balance",
-            $"{division.Print(balance.Rest)} of {division.Print(balance.Start)} is not accounted for; {tolerance.Print()} is allowed. "
-            + "Look for a weight not booked while the animal is still on the table.",
-            division.Print(balance.Rest), division.Print(allowed));
+    private AnimalBalance Over(Proportion tolerance) => IsPast(-Rest, tolerance)
+        ? this with
+        {
+            Findings =
+            [
+                new Finding("Balance",
+                    $"{Division.Print(-Rest)} more came out than the {Division.Print(Start)} that went in; "
+                    + $"{tolerance.Print()} is allowed for wash water and scales. Look for a weight booked twice or to the wrong animal.",
+                    Division.Print(-Rest), PrintAllowed(tolerance)),
+            ],
+        }
+        : this;
+
+    private Finding Missing(Proportion tolerance) => new(
+        "Balance",
+        $"{Division.Print(Rest)} of {Division.Print(Start)} is not accounted for; {tolerance.Print()} is allowed. "
+        + "Look for a weight not booked while the animal is still on the table.",
+        Division.Print(Rest), PrintAllowed(tolerance));
+
+    /// <summary>In divisions, so that just the tolerance is never past it.</summary>
+    private bool IsPast(Weight amount, Proportion tolerance) =>
+        Ratio.Of(Division.CountOf(amount), 1) > tolerance.ToRatio() * Ratio.Of(Division.CountOf(Start), 1);
+
+    private string PrintAllowed(Proportion tolerance) => Division.Print(tolerance.ToRatio().Times(Start));
 }

@@ -16,6 +16,8 @@ public enum BalancePart
 
     /// <summary>Lost to the air while hanging.</summary>
     Shrink = 8,
+
+    /// <summary>Ran off in thawing and standing; below zero where ice or wash water came in.</summary>
     ThawAndDrip = 9,
 
     /// <summary>What stays in grinder and stuffer.</summary>
@@ -23,7 +25,10 @@ public enum BalancePart
 
     /// <summary>Given back as it came: antlers, cape, heart.</summary>
     GivenBack = 11,
-}
 
-/// <summary>One part with its weight.</summary>
-public sealed record BalanceLine(BalancePart Part, Weight Weight);
+    /// <summary>A side or quarter weighed apart, which goes on in a balance of its own.</summary>
+    SideOrQuarter = 12,
+
+    /// <summary>Went into the mixer; its way goes on in the batch.</summary>
+    IntoMix = 13,
+}

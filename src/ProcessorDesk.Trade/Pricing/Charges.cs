@@ -11,9 +11,17 @@ public static class Charges
     /// <summary>A fixed amount; negative for a credit.</summary>
     public static ChargeLine Flat(string text, Money amount, Proportion? tax) => Line(text, "", "", "", amount, tax);
 
-    /// <summary>A part of a fixed amount, as a share of an animal pays it.</summary>
-    public static ChargeLine Part(string text, Ratio share, Money whole, Proportion? tax) =>
-        Line(text, share.ToString(), "of", whole.Print(), share.Times(whole), tax);
+    /// <summary>
+    /// A fixed amount for an animal, as one of its owners pays it: divided by largest remainder, so that the owners' lines sum to it. The
+    /// tax is rounded on each owner's own line.
+    /// </summary>
+    /// <param name="text">What it is for.</param>
+    /// <param name="share">Whose line it is, beside everybody else's.</param>
+    /// <param name="whole">The charge for the whole animal.</param>
+    /// <param name="tax">Null where the line is not taxed.</param>
+    public static ChargeLine Part(string text, OwnersShare share, Money whole, Proportion? tax) => share.Fraction == Ratio.One
+        ? Flat(text, whole, tax)
+        : Line(text, share.Fraction.ToString(), "of", whole.Print(), share.Of(whole), tax);
 
     /// <summary>A weight as printed at the division, times the rate, and no less than the minimum where there is one.</summary>
     /// <param name="text">What it is for.</param>

@@ -126,7 +126,7 @@ public sealed class WayTests
         YieldAccounts.Of(weights, products, isCut, isBoxed, s_hundredth);
 
     private static JobWeights Deer(decimal lean = 0m, decimal cuts = 0m, decimal fat = 0m, decimal bone = 0m, decimal discard = 0m, decimal boxes = 0m) => new(
-        [new AnimalWeights(1, Species.WhiteTailDeer, "TX-1", ArrivalState.FieldDressed, DateTime.UnixEpoch, Ratio.One, Pounds(128.5m), null, Pounds(94m))],
+        [new AnimalWeights(1, Species.WhiteTailDeer, "TX-1", ArrivalState.FieldDressed, DateTime.UnixEpoch, OwnersShare.Whole, Pounds(128.5m), null, Pounds(94m))],
         Pounds(lean), Pounds(cuts), Pounds(fat), Pounds(bone), Pounds(discard), Pounds(boxes));
 
     private static WayProduct Product(decimal fat, decimal block, decimal green, decimal expected, decimal? finished = null) =>

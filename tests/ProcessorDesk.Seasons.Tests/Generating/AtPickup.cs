@@ -37,7 +37,7 @@ internal static class AtPickup
     {
         var shop = season.Floor.Settings;
         var weights = job.Animals.Select(animal => new AnimalWeights(
-            animal.Animal.Id, animal.Animal.Species, animal.Animal.Tag, animal.Animal.ArrivalState, animal.Animal.ArrivedAt, job.Fraction, animal.Arrival, animal.Hanging, null)).ToList();
+            animal.Animal.Id, animal.Animal.Species, animal.Animal.Tag, animal.Animal.ArrivalState, animal.Animal.ArrivedAt, OwnersShare.Alone(job.Fraction), animal.Arrival, animal.Hanging, null)).ToList();
         var prices = job.Prices.Prices.ToList();
         var charges = JobCharges.Of(
             prices, prices, shop, [.. weights.Select(ChargedAnimal.Of)], [.. job.Products.Select(Charged)], []);

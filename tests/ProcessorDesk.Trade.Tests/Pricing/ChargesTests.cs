@@ -42,7 +42,7 @@ public sealed class ChargesTests
             Charges.Flat("Skinning", Money.FromDollars(20m), s_tax));
         Assert.Equal(
             new ChargeLine("Slaughter", "1/4", "of", "$90.10", Money.FromCents(2253), false, Money.Zero), // 22.525
-            Charges.Part("Slaughter", Ratio.Of(1, 4), Money.FromDollars(90.10m), null));
+            Charges.Part("Slaughter", new OwnersShare(OwnersShares.Of([Ratio.Of(1, 4), Ratio.Of(3, 4)]), 0), Money.FromDollars(90.10m), null));
     }
 
     [Fact]

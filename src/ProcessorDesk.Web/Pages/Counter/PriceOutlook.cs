@@ -33,19 +33,19 @@ public sealed record PriceOutlook(Money? Low, Money? High, IReadOnlyList<string>
             prices,
             shop,
             [.. animals.Select(animal => new ChargedAnimal(
-                Wording.Of(animal.Typed.Species), animal.Typed.Species, animal.Typed.State, animal.Share,
-                Hanging(animal.Typed, animal.Share) is { } spread ? end(spread) : null))],
+                Wording.Of(animal.Typed.Species), animal.Typed.Species, animal.Typed.State, OwnersShare.Alone(animal.Share),
+                Hanging(animal.Typed) is { } spread ? end(spread) : null))],
             [.. split?.Allotments.Select(given => ChargedProduct.Of(offered.First(formula => formula.Product.Name == given.Ask.Name).ProductId, given)) ?? []],
             []);
     }
 
     private static Money Sum(JobCharges charges) => Money.Sum(charges.Lines.Select(line => line.Amount));
 
-    private static (Weight Low, Weight High)? Hanging(AnimalInput typed, Ratio share)
+    /// <summary>Of the whole animal.</summary>
+    private static (Weight Low, Weight High)? Hanging(AnimalInput typed)
     {
-        if (typed.State is not { } state || !WeightText.Parse(typed.Weight, WeightUnit.Pound).Try(out var whole, out _))
+        if (typed.State is not { } state || !WeightText.Parse(typed.Weight, WeightUnit.Pound).Try(out var weight, out _))
             return null;
-        var weight = share.Times(whole);
         if (state == ArrivalState.Skinned)
             return (weight, weight);
         return Forecasting.StateOf(state) is { } from && Forecasting.Forecast(typed.Species, from, CarcassState.Hanging, weight) is { } forecast

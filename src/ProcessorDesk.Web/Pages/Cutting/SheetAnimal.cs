@@ -18,7 +18,7 @@ public sealed record SheetAnimal(
     public string? Tag => Shared.Tag;
 
     /// <summary>"whole", "1/2": what of it is the job's.</summary>
-    public string Share => Shared.Fraction == Ratio.One ? "whole" : Shared.Fraction.ToString();
+    public string Share => Shared.Share.Fraction == Ratio.One ? "whole" : Shared.Share.Fraction.ToString();
 
     public string Name => Sex == Sex.Unknown ? Wording.Of(Species) : $"{Wording.Of(Species)}, {Wording.Of(Sex).ToLowerInvariant()}";
 
@@ -41,8 +41,8 @@ public sealed record SheetAnimal(
                 share.Animal.Rail,
                 share.Animal.Condition,
                 share.Animal.CattleAge,
-                share.Numerator,
-                share.Denominator,
+                Owners = records.Shares.Where(one => one.AnimalId == share.AnimalId).OrderBy(one => one.Id)
+                    .Select(one => new ShareRow(one.JobId, one.Numerator, one.Denominator)).ToList(),
                 Parts = share.Animal.Parts.Select(part => new { part.Id, part.Kind, part.Note }).ToList(),
                 Ticks = records.ChecklistTicks.Where(tick => tick.AnimalId == share.AnimalId)
                     .Select(tick => new Tick(tick.Item, tick.At, records.Staff.Where(staff => staff.Id == tick.ById).Select(staff => staff.Initials).First()))
@@ -54,7 +54,7 @@ public sealed record SheetAnimal(
             .AsSingleQuery()
             .AsEnumerable()
             .Select(one => new SheetAnimal(
-                new SharedAnimal(one.AnimalId, one.Species, one.Tag, one.ArrivalState, one.ArrivedAt, Ratio.Of(one.Numerator, one.Denominator)),
+                new SharedAnimal(one.AnimalId, one.Species, one.Tag, one.ArrivalState, one.ArrivedAt, ShareRow.Of(one.Owners, jobId)),
                 one.Sex, one.Rail, one.Condition, one.CattleAge,
                 [.. one.Parts.OrderBy(part => part.Id).Select(part => part.Note is null ? Wording.Of(part.Kind) : $"{Wording.Of(part.Kind)} ({part.Note})")],
                 one.Ticks,

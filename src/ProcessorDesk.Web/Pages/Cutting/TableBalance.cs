@@ -19,11 +19,11 @@ public sealed record TableBalance(AnimalBalance Balance, string StartWords, Yiel
         if (weights.Animals.Count == 0 || weights.Animals.Any(animal => (animal.Hanging ?? animal.Arrival) is null))
             return null;
         var allHung = weights.Animals.All(IsHung);
-        var starts = weights.Animals.Select(animal => animal.Fraction.Times(allHung ? Hung(animal)!.Value : animal.Arrival ?? Hung(animal)!.Value)).ToList();
+        var starts = weights.Animals.Select(animal => animal.Share.Of(allHung ? Hung(animal)!.Value : animal.Arrival ?? Hung(animal)!.Value, division)).ToList();
         var start = division.Sum(starts);
         var expected = Together(weights.Animals, allHung);
-        var lines = Lines(weights, allHung);
-        var balance = allHung && !weights.Animals.All(animal => IsGame(animal.Species))
+        var lines = Lines(weights, allHung, division);
+        var balance = allHung && !weights.Animals.All(animal => AnimalBalance.IsUsuallyByDifference(animal.Species))
             ? AnimalBalance.Measured(start, lines, tolerance, division)
             : AnimalBalance.ByDifference(start, lines, expected, tolerance, division);
         return new TableBalance(balance, allHung ? "Hanging" : "As it came in", expected);
@@ -42,6 +42,8 @@ public sealed record TableBalance(AnimalBalance Balance, string StartWords, Yiel
         BalancePart.ThawAndDrip => "Thaw and drip",
         BalancePart.LeftInMachines => "Left in grinder and stuffer",
         BalancePart.GivenBack => "Given back",
+        BalancePart.SideOrQuarter => "Side or quarter",
+        BalancePart.IntoMix => "Into the mixer",
     };
 
     private static bool IsHung(AnimalWeights animal) => Hung(animal) is not null;
@@ -50,11 +52,11 @@ public sealed record TableBalance(AnimalBalance Balance, string StartWords, Yiel
     private static Weight? Hung(AnimalWeights animal) =>
         animal.HotHanging ?? animal.ChilledHanging ?? (animal.ArrivalState == ArrivalState.Skinned ? animal.Arrival : null);
 
-    private static List<BalanceLine> Lines(JobWeights weights, bool allHung)
+    private static List<BalanceLine> Lines(JobWeights weights, bool allHung, ScaleDivision division)
     {
         var shrink = allHung
             ? weights.Animals.Aggregate(Weight.Zero, (sum, animal) =>
-                animal is { HotHanging: { } hot, ChilledHanging: { } chilled } ? sum + animal.Fraction.Times(hot - chilled) : sum)
+                animal is { HotHanging: { } hot, ChilledHanging: { } chilled } ? sum + animal.Share.Of(hot - chilled, division) : sum)
             : Weight.Zero;
         BalanceLine[] lines =
         [
@@ -87,11 +89,4 @@ public sealed record TableBalance(AnimalBalance Balance, string StartWords, Yiel
             ExtremeHigh = Part(whole.ExtremeHigh),
         };
     }
-
-    /// <summary>Most game is not weighed down to the bone: the rest is by difference.</summary>
-    private static bool IsGame(Species species) => species switch
-    {
-        Species.WhiteTailDeer or Species.MuleDeer or Species.Elk or Species.Moose or Species.Pronghorn or Species.Bear or Species.WildBoar => true,
-        Species.Hog or Species.Beef or Species.Bison or Species.Lamb or Species.Goat => false,
-    };
 }

@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using ProcessorDesk.Records;
+using ProcessorDesk.Trade.Pricing;
 using ProcessorDesk.Web.Forms;
 using ProcessorDesk.Web.Hosting;
 
@@ -20,7 +21,7 @@ public sealed class PricesModel(RecordsContext records, ShopDay shop) : StationP
             .. records.PriceLists.AsNoTracking().OrderByDescending(list => list.StartsOn).ThenByDescending(list => list.Id)
                 .Select(list => new Row(list.Id, list.Name, list.StartsOn, list.UsedAt, list.Prices.Count))
         ];
-        InForceId = Lists.FirstOrDefault(list => list.StartsOn <= shop.Today)?.Id;
+        InForceId = DatedPrices.InForce(Lists.Reverse(), list => list.StartsOn, shop.Today)?.Id;
     }
 
     public string Date(DateOnly day) => shop.Date(day);

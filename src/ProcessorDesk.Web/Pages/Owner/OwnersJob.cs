@@ -37,8 +37,6 @@ public sealed record OwnersJob(
              select new
              {
                  AnimalId = (int?)share.AnimalId,
-                 Numerator = (long?)share.Numerator,
-                 Denominator = (long?)share.Denominator,
                  Portion = (Portion?)share.Portion,
                  Species = (Species?)share.Animal.Species,
                  share.Animal.Tag,
@@ -49,12 +47,14 @@ public sealed record OwnersJob(
                  Cuts = job.CutOrder.OrderBy(line => line.Position).Select(line => new { line.Position, line.Group, line.Cut, line.Detail, line.PerPack }).ToList(),
                  Holds = records.Holds.Where(hold => hold.ReleasedAt == null && hold.JobId == job.Id).Select(hold => hold.Reason).ToList(),
                  AnimalHolds = records.Holds.Where(hold => hold.ReleasedAt == null && hold.AnimalId == share.AnimalId).Select(hold => hold.Reason).ToList(),
+                 Owners = records.Shares.Where(one => one.AnimalId == share.AnimalId).OrderBy(one => one.Id)
+                     .Select(one => new ShareRow(one.JobId, one.Numerator, one.Denominator)).ToList(),
                  Parts = records.Parts.Where(part => part.AnimalId == share.AnimalId).OrderBy(part => part.Id).Select(part => new { part.Kind, part.GivenAt }).ToList(),
              })
             .AsSingleQuery()
             .ToList();
         var animals = shares.Where(one => one.AnimalId is not null).Select(one => new OwnersAnimal(
-            new SharedAnimal(one.AnimalId!.Value, one.Species!.Value, one.Tag, one.ArrivalState!.Value, one.ArrivedAt!.Value, Ratio.Of(one.Numerator!.Value, one.Denominator!.Value)),
+            new SharedAnimal(one.AnimalId!.Value, one.Species!.Value, one.Tag, one.ArrivalState!.Value, one.ArrivedAt!.Value, ShareRow.Of(one.Owners, facts.Id)),
             one.Portion!.Value, one.HungAt, one.DiseaseTest!.Value, one.Parts.ConvertAll(part => new OwnersPart(part.Kind, part.GivenAt)))).ToList();
         var products = OwnersProduct.Of(records, facts);
         var (weights, boxes) = Weighed(records, facts.Id, animals, division);
