@@ -64,8 +64,8 @@ public readonly partial record struct Ratio
     private static long CommonDivisor(long some, long positive)
     {
         var (larger, smaller) = (positive, Math.Abs(some));
-        while (smaller != 0)
+        while (smaller > 1)
             (larger, smaller) = (smaller, larger % smaller);
-        return larger;
+        return smaller == 1 ? 1 : larger;
     }
 }

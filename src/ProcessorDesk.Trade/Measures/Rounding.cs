@@ -18,16 +18,16 @@ internal static class Rounding
     /// <inheritdoc cref="Divide(BigInteger, BigInteger)"/>
     public static Int128 Divide(Int128 numerator, long denominator)
     {
-        var (quotient, remainder) = Int128.DivRem(numerator, denominator);
-        var left = Int128.Abs(remainder);
+        var (quotient, remainder) = DivRem(numerator, denominator);
+        var left = Math.Abs(remainder);
         return left < denominator - left ? quotient : quotient + Int128.Sign(numerator);
     }
 
     /// <inheritdoc cref="Floor(BigInteger, BigInteger)"/>
     public static Int128 Floor(Int128 numerator, long denominator)
     {
-        var (quotient, remainder) = Int128.DivRem(numerator, denominator);
-        return Int128.IsNegative(remainder) ? quotient - 1 : quotient;
+        var (quotient, remainder) = DivRem(numerator, denominator);
+        return remainder < 0 ? quotient - 1 : quotient;
     }
 
     /// <summary>Largest whole not above numerator / denominator; the denominator is above zero.</summary>
@@ -35,5 +35,14 @@ internal static class Rounding
     {
         var quotient = BigInteger.DivRem(numerator, denominator, out var remainder);
         return remainder.Sign < 0 ? quotient - 1 : quotient;
+    }
+
+    /// <summary>The processor divides 64 bits many times as fast as 128.</summary>
+    private static (Int128 Quotient, long Remainder) DivRem(Int128 numerator, long denominator)
+    {
+        if (numerator >= long.MinValue && numerator <= long.MaxValue)
+            return Math.DivRem((long)numerator, denominator);
+        var (quotient, remainder) = Int128.DivRem(numerator, denominator);
+        return (quotient, (long)remainder);
     }
 }

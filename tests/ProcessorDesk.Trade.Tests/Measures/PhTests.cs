@@ -29,6 +29,7 @@ public sealed class PhTests
     [InlineData("53", "between 3.00 and 8.00")]
     [InlineData("99999999999999999999999999", "between 3.00 and 8.00")]
     [InlineData("0", "between 3.00 and 8.00")]
+    [InlineData("5..3", "does not read as a pH")]
     [InlineData("", "Type the pH")]
     [InlineData("  ", "Type the pH")]
     [InlineData(null, "Type the pH")]

@@ -92,6 +92,7 @@ public sealed class TypedFigureTests
     [Theory]
     [InlineData("", "Type a temperature, for example 38 or 3.5 C.")]
     [InlineData("cold", "\"cold\" does not read as a temperature. Type it like 38 or 3.5 C.")]
+    [InlineData("3,5 C", "\"3,5 C\" does not read as a temperature. Type it like 38 or 3.5 C.")]
     [InlineData("38 K", "\"38 K\" does not read as a temperature. Type it like 38 or 3.5 C.")]
     [InlineData("-80.01", "Type a temperature between -80 and 600 °F, or the same in °C with a C behind it.")]
     [InlineData("3800", "Type a temperature between -80 and 600 °F, or the same in °C with a C behind it.")]

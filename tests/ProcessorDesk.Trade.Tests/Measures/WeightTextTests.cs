@@ -35,6 +35,17 @@ public sealed class WeightTextTests
         { "0-6", 6m * MgPerOz },
         { "5.6 kg", 5_600_000m },
         { "5.6 KG", 5_600_000m },
+        { "5.6 kgs", 5_600_000m },
+        { "1 kilo", 1_000_000m },
+        { "2 kilos", 2_000_000m },
+        { "1 kilogram", 1_000_000m },
+        { "2 kilograms", 2_000_000m },
+        { "1 gram", 1_000m },
+        { "1 pound", 1m * MgPerLb },
+        { "2 lbs", 2m * MgPerLb },
+        { "1 ounce", 1m * MgPerOz },
+        { "2 ounces", 2m * MgPerOz },
+        { "2 ozs", 2m * MgPerOz },
         { "350 g", 350_000m },
         { "350 grams", 350_000m },
         { "6 oz", 6m * MgPerOz },
@@ -100,6 +111,11 @@ public sealed class WeightTextTests
     [InlineData("1/0 lb 3 oz", "\"1/0 lb 3 oz\" does not read as a weight. Type it like 12.4 or 12 lb 6 oz.")]
     [InlineData("9999999999999999999999999999", "\"999999999999999999999999…\" does not read as a weight. Type it like 12.4 or 12 lb 6 oz.")]
     [InlineData("000000000000000000000000000000000000000000000000000000000000012", "\"000000000000000000000000…\" does not read as a weight. Type it like 12.4 or 12 lb 6 oz.")]
+    [InlineData("999999999999999999999999999999", "\"999999999999999999999999…\" does not read as a weight. Type it like 12.4 or 12 lb 6 oz.")]
+    [InlineData("1,23-4", "\"1,23-4\" does not read as a weight. Type it like 12.4 or 12 lb 6 oz.")]
+    [InlineData("12 lbx", "\"12 lbx\" does not read as a weight. Type it like 12.4 or 12 lb 6 oz.")]
+    [InlineData("12 gr", "\"12 gr\" does not read as a weight. Type it like 12.4 or 12 lb 6 oz.")]
+    [InlineData("12 ounced", "\"12 ounced\" does not read as a weight. Type it like 12.4 or 12 lb 6 oz.")]
     [InlineData("12.5 lb 6 oz", "Type whole pounds before the ounces, for example 12 lb 6 oz.")]
     [InlineData("12 lb 16 oz", "There are 16 ounces to the pound: type less than 16 behind the pounds.")]
     [InlineData("12-16", "There are 16 ounces to the pound: type less than 16 behind the pounds.")]
