@@ -39,6 +39,6 @@ public static class Cooling
             { } most when passage.Shown > most.Ticks() => ProcessVerdict.DoesNotMeet,
             _ => passage is { BeginShown: true, EndShown: true, HasGap: false } ? ProcessVerdict.Meets : ProcessVerdict.NotShown,
         };
-        return new CoolingStepCheck(step, probe, verdict, passage.Shown / Ratio.Of(TimeSpan.TicksPerMinute, 1));
+        return new CoolingStepCheck(step, probe, verdict, passage.Shown / Ratio.Of(TimeSpan.TicksPerMinute, 1)) { When = passage.When };
     }
 }

@@ -7,6 +7,9 @@ namespace ProcessorDesk.Trade.Process;
 /// <param name="Shown">Time the record shows, gaps counting for nothing, in minutes, exactly; the step took at least that long.</param>
 public sealed record CoolingStepCheck(CoolingStep Step, int? Probe, ProcessVerdict Verdict, Ratio Shown)
 {
+    /// <summary>From its beginning to its end as far as the record shows them, gaps in it; null without readings.</summary>
+    public Stretch? When { get; init; }
+
     /// <summary>The time shown, up to the tenth of a second.</summary>
     public TimeSpan Found => ProcessTime.Up(Shown * Ratio.Of(TimeSpan.TicksPerMinute, 1));
 }

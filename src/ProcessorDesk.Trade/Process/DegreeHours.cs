@@ -10,20 +10,21 @@ internal static class DegreeHours
         Ratio.Of(Math.Max(0, held.HundredthsFahrenheit - above.HundredthsFahrenheit), 1) * time.Ticks() / s_perDegreeHour;
 
     /// <summary>What a probe shows up to a moment, gaps counting for nothing; and the highest it shows until then, its first entry at least.</summary>
-    public static (Ratio DegreeHours, Ratio HighestHundredths) Of(ProbeTrack track, Temperature above, Ratio until)
+    public static (IReadOnlyList<WarmTime> Times, Ratio HighestHundredths) Of(ProbeTrack track, Temperature above, Ratio until)
     {
-        var sum = Ratio.Zero;
+        List<WarmTime> times = [];
         var highest = Ratio.Of(track.Entries.Where((entry, i) => i == 0 || Ratio.Of(entry.At, 1) <= until).Max(entry => entry.Hundredths), 1);
         foreach (var (before, after) in track.Lines().Where(line => Ratio.Of(line.Before.At, 1) < until))
         {
             var whole = Ratio.Of(after.At - before.At, 1);
             var time = Ratio.Of(after.At, 1) <= until ? whole : until - Ratio.Of(before.At, 1);
             var end = Ratio.Of(before.Hundredths, 1) + Ratio.Of(after.Hundredths - before.Hundredths, 1) * time / whole;
-            sum += Above(Ratio.Of(before.Hundredths - above.HundredthsFahrenheit, 1), end - Ratio.Of(above.HundredthsFahrenheit, 1)) * time;
+            var warm = Above(Ratio.Of(before.Hundredths - above.HundredthsFahrenheit, 1), end - Ratio.Of(above.HundredthsFahrenheit, 1)) * time;
+            times.Add(new WarmTime(new Stretch(Ratio.Of(before.At, 1), Ratio.Of(before.At, 1) + time), warm / s_perDegreeHour));
             highest = end > highest ? end : highest;
         }
 
-        return (sum / s_perDegreeHour, highest);
+        return (times, highest);
     }
 
     /// <summary>The mean height above nothing of a straight line from one height to another.</summary>

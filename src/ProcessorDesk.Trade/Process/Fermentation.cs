@@ -22,9 +22,9 @@ public static class Fermentation
             return Of(ProcessVerdict.NotShown, Ratio.Zero, null, sour, sour is not null);
         var probes = tracks.Select(track => Probe(track, sour is { } at ? Ratio.Of(at.Ticks, 1) : null)).ToList();
         var highest = Temperature.FromHundredthsFahrenheit((int)-(-probes.Max(probe => probe.Highest)).Down());
-        var (verdict, most) = probes.Select(probe => (Verdict: Judge(probe.DegreeHours, highest, probe.Complete), probe.DegreeHours))
+        var (verdict, most, times) = probes.Select(probe => (Verdict: Judge(probe.DegreeHours, highest, probe.Complete), probe.DegreeHours, probe.Times))
             .OrderBy(probe => probe.Verdict).ThenByDescending(probe => probe.DegreeHours).First();
-        return Of(verdict, most, highest, sour, sour is not null);
+        return Of(verdict, most, highest, sour, sour is not null) with { Times = times };
     }
 
     /// <summary>From stages at a constant temperature each, up to the moment when the acidity was read.</summary>
@@ -49,12 +49,12 @@ public static class Fermentation
         where moment.Max() <= DegreeHourLimit.Target
         select moment.Key;
 
-    private static (Ratio DegreeHours, Ratio Highest, bool Complete) Probe(ProbeTrack track, Ratio? sour)
+    private static (Ratio DegreeHours, IReadOnlyList<WarmTime> Times, Ratio Highest, bool Complete) Probe(ProbeTrack track, Ratio? sour)
     {
         var until = sour ?? track.Last;
-        var (degreeHours, highest) = DegreeHours.Of(track, DegreeHourLimit.Base, until);
+        var (times, highest) = DegreeHours.Of(track, DegreeHourLimit.Base, until);
         var complete = sour is not null && until >= track.First && until <= track.Last && track.Gaps().Within(track.First, until).Total.IsZero;
-        return (degreeHours, highest, complete);
+        return (Ratio.Sum(times.Select(time => time.DegreeHours)), times, highest, complete);
     }
 
     private static ProcessVerdict Judge(Ratio degreeHours, Temperature highest, bool complete) =>

@@ -10,6 +10,9 @@ namespace ProcessorDesk.Trade.Process;
 public sealed record FermentationCheck(
     ProcessVerdict Verdict, Ratio Shown, DegreeHourLimit? Limit, Temperature? Highest, DateTime? SourAt, IReadOnlyList<Finding> Findings)
 {
+    /// <summary>What they add up from, at the probe that counts, in order; empty where stages were typed.</summary>
+    public IReadOnlyList<WarmTime> Times { get; init; } = [];
+
     /// <summary>The degree-hours shown, up to the tenth.</summary>
     public decimal DegreeHours => -(Shown * Ratio.Of(-10, 1)).Down() / 10m;
 

@@ -37,7 +37,10 @@ public static class Lethality
         var shown = row?.Shown.Total ?? Ratio.Zero;
         var found = ProcessTime.Down(shown);
         return new LethalityCheck(
-            verdict, table, row?.Row, shown / Ratio.Of(TimeSpan.TicksPerSecond, 1), comeUp, [.. LethalityFindings.Of(verdict, kind, table, row?.Row, found, accuracy), .. Some(comeUp.Finding)]);
+            verdict, table, row?.Row, shown / Ratio.Of(TimeSpan.TicksPerSecond, 1), comeUp, [.. LethalityFindings.Of(verdict, kind, table, row?.Row, found, accuracy), .. Some(comeUp.Finding)])
+        {
+            When = row?.Shown.Parts ?? [],
+        };
     }
 
     /// <summary>The row with the greatest time shown less time asked for, be that below zero; the hotter of two alike.</summary>

@@ -10,6 +10,9 @@ namespace ProcessorDesk.Trade.Process;
 public sealed record LethalityCheck(
     ProcessVerdict Verdict, LethalityTable? Table, LethalityRow? Row, Ratio Shown, ComeUp ComeUp, IReadOnlyList<Finding> Findings)
 {
+    /// <summary>When the time shown at that row was, in order.</summary>
+    public IReadOnlyList<Stretch> When { get; init; } = [];
+
     /// <summary>The time shown, down to the tenth of a second.</summary>
     public TimeSpan Found => ProcessTime.Down(Shown * Ratio.Of(TimeSpan.TicksPerSecond, 1));
 

@@ -1,11 +1,12 @@
 namespace ProcessorDesk.Trade.Process;
 
 /// <summary>One probe's way down from one temperature to the next, as far as its entries show it.</summary>
+/// <param name="When">From leaving the first to reaching the next, as far as the entries show it; gaps in it.</param>
 /// <param name="Shown">Time between the two that the record shows, gaps counting for nothing: never more than it took.</param>
 /// <param name="BeginShown">The record shows when it left the first.</param>
 /// <param name="EndShown">The record shows that it came to the next.</param>
 /// <param name="HasGap">Part of the time between lies in a gap.</param>
-internal sealed record Passage(Ratio Shown, bool BeginShown, bool EndShown, bool HasGap)
+internal sealed record Passage(Stretch When, Ratio Shown, bool BeginShown, bool EndShown, bool HasGap)
 {
     /// <summary>Down through two or more temperatures: from the last moment at the first of them, before it first came to the second.</summary>
     /// <param name="track">One probe.</param>
@@ -24,7 +25,7 @@ internal sealed record Passage(Ratio Shown, bool BeginShown, bool EndShown, bool
             var inGaps = gaps.Within(from, to).Total;
             // Already there at the first entry, it came there before the record begins.
             var endShown = at is not null && (shown || to > track.First);
-            passages.Add(new Passage(to - from - inGaps, shown, endShown, !inGaps.IsZero));
+            passages.Add(new Passage(new Stretch(from, to), to - from - inGaps, shown, endShown, !inGaps.IsZero));
             // At the end of a gap it may have come there at any time inside the gap.
             (from, shown, reached) = (to, endShown && !gaps.LeadsTo(to), at is not null);
         }

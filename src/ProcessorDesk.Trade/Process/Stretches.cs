@@ -1,8 +1,5 @@
 namespace ProcessorDesk.Trade.Process;
 
-/// <summary>Time from one moment to another, both in; it may be a single moment. In ticks, exactly.</summary>
-internal readonly record struct Stretch(Ratio From, Ratio To);
-
 /// <summary>A set of moments: stretches in order that do not touch.</summary>
 internal sealed class Stretches
 {
@@ -18,6 +15,9 @@ internal sealed class Stretches
                 _parts[^1] = _parts[^1] with { To = part.To };
         }
     }
+
+    /// <summary>In order.</summary>
+    public IReadOnlyList<Stretch> Parts => _parts;
 
     public bool IsEmpty => _parts.Count == 0;
 

@@ -3,6 +3,7 @@ using System.Text.Json;
 using Microsoft.EntityFrameworkCore;
 using ProcessorDesk.Records;
 using ProcessorDesk.Trade;
+using ProcessorDesk.Trade.Curing;
 using ProcessorDesk.Trade.Grinding;
 using ProcessorDesk.Trade.Process;
 using ProcessorDesk.Web.Tests.Harness;
@@ -49,6 +50,34 @@ public sealed class StationsAgreeTests(DemoUnderTest shop) : IClassFixture<DemoU
             var rows = page.Document.QuerySelectorAll("tbody tr").Select(row => string.Join(' ', row.QuerySelectorAll("td.number").Select(cell => Figure(cell.TextContent))));
             var answered = bench.GetProperty("allotments").EnumerateArray().Select(row => string.Join(' ', ((string[])["leanLb", "fatLb", "blockLb", "greenLb", "finishedLb"]).Select(figure => row.GetProperty(figure).GetDecimal().ToString("0.00", CultureInfo.InvariantCulture))));
             Assert.Equal(rows, answered);
+        }
+    }
+
+    /// <summary>The cure the grind shows for a product, on the meat block and the stated strength of its formula.</summary>
+    [Fact]
+    public async Task The_grind_and_the_bench_check_a_cure_the_same()
+    {
+        using var desk = await Manager();
+        var cured = shop.Read(records => records.GrindAllotments.AsNoTracking()
+            .Include(one => one.FormulaVersion).ThenInclude(formula => formula.Product)
+            .Include(one => one.FormulaVersion).ThenInclude(formula => formula.Ingredients)
+            .Where(one => one.FormulaVersion.Product.Cured)
+            .Join(records.AgreedSplits.Where(split => split.WithdrawnAt == null), one => one.AgreedSplitId, split => split.Id, (one, split) => new { split.JobId, Allotment = one })
+            .AsEnumerable().Where(one => one.Allotment.MeatBlock.IsPositive).Take(5).ToList());
+        Assert.NotEmpty(cured);
+
+        foreach (var one in cured)
+        {
+            var page = await desk.Open($"/Grind/Split/{one.JobId}");
+            var cure = one.Allotment.FormulaVersion.ToTrade().Lines.Single(line => line.HoldsCure);
+            var meat = decimal.Round(one.Allotment.MeatBlock.Pounds, 2);
+            var most = await Answer(FormattableString.Invariant($"cure?method=comminuted&meatLb={meat}&nitritePct={cure.Nitrite.Percent}&nitratePct={cure.Nitrate.Percent}"));
+            var grams = decimal.Parse(Figure(page.Document.QuerySelectorAll("section[aria-labelledby=cure] .panel").First(panel => panel.QuerySelector("h3")!.TextContent == one.Allotment.FormulaVersion.Product.Name).QuerySelector("dd")!.TextContent), NumberStyles.Number, CultureInfo.InvariantCulture);
+            var dose = await Answer(FormattableString.Invariant($"cure?method=comminuted&meatLb={meat}&cureG={grams}&nitritePct={cure.Nitrite.Percent}&nitratePct={cure.Nitrate.Percent}"));
+
+            page.Expect("At most" + most.GetProperty("maxCureG").GetDecimal().ToString("#,0.0", CultureInfo.InvariantCulture) + " g");
+            page.Expect("Nitrite going in" + PpmText.Print(dose.GetProperty("nitritePpm").GetDecimal(), CureLimits.ComminutedNitrite, CureLimits.KeepRefrigeratedLeast));
+            page.Expect(dose.GetProperty("meets").GetBoolean() ? "Meets the limit" : "Does not meet the limit");
         }
     }
 

@@ -56,5 +56,5 @@ public static class CoolingCalculator
 
     private static string Step(CoolingStepCheck step) =>
         $"{step.Step.From.WholeFahrenheitDown} to {step.Step.To.WholeFahrenheitDown} °F: "
-        + (Minutes(step) is { } minutes ? $"{PlainNumber.Print(minutes)} min shown, {PlainNumber.Print((decimal)step.Step.AtMost!.Value.TotalMinutes)} min allowed" : "not in the record");
+        + (Minutes(step) is { } minutes ? $"{ProbeReadings.Print(step.When!.Value, TimeSpan.TicksPerMinute, "min")}: {PlainNumber.Print(minutes)} min shown, {PlainNumber.Print((decimal)step.Step.AtMost!.Value.TotalMinutes)} min allowed" : "not in the record");
 }

@@ -43,7 +43,7 @@ public static class DegreeHoursCalculator
             : [];
         var check = Fermentation.Check(entries.AllOf(s_readings), sour, ProbeReadings.Length(entries.Of(s_gap), TimeSpan.TicksPerHour));
         var limit = check.Limit!;
-        return new Answer([$"Highest temperature {check.Highest!.Value.Print()}: {limit.Name}", $"Hours × (°F − 60), added up: {PlainNumber.Print(check.Shown.ToDecimal())} of {PlainNumber.Print(limit.Most)}", .. check.Findings.Select(finding => finding.Text)])
+        return new Answer([.. Steps(check), .. check.Findings.Select(finding => finding.Text)])
         {
             Headline = ProbeReadings.Headline(check.Verdict, "the degree-hours"),
             Tone = ProbeReadings.Tone(check.Verdict),
@@ -55,5 +55,13 @@ public static class DegreeHoursCalculator
                 ["verdict"] = ProbeReadings.Code(check.Verdict),
             },
         };
+    }
+
+    private static IEnumerable<string> Steps(FermentationCheck check)
+    {
+        foreach (var time in check.Times)
+            yield return $"{ProbeReadings.Print(time.When, TimeSpan.TicksPerHour, "h")}: hours × (°F − 60), along the line = {PlainNumber.Print(time.DegreeHours.ToDecimal())}";
+        yield return $"Together {PlainNumber.Print(check.Shown.ToDecimal())} degree-hours";
+        yield return $"Highest temperature {check.Highest!.Value.Print()}, {check.Limit!.Name}: at most {PlainNumber.Print(check.Limit.Most)}";
     }
 }

@@ -86,6 +86,8 @@ public static class LethalityCalculator
         yield return check.ComeUp.Minutes is { } minutes
             ? $"From 50 to 130 °F: {PlainNumber.Print(minutes.ToDecimal())} min"
             : "From 50 to 130 °F: not in the record";
+        foreach (var time in check.When)
+            yield return $"At or above {check.Row!.At.Print()} {ProbeReadings.Print(time, TimeSpan.TicksPerMinute, "min")} = {PlainNumber.Print(((time.To - time.From) / Ratio.Of(TimeSpan.TicksPerSecond, 1)).ToDecimal())} s";
         yield return check.Row is { } row
             ? $"At or above {row.At.Print()}: {PlainNumber.Print(check.Shown.ToDecimal())} s in all; the row asks for {ProcessTime.Print(row.Dwell)}"
             : $"At or above {check.Table!.Rows[0].At.Print()}, where the table begins: no time";

@@ -24,6 +24,10 @@ internal static class ProbeReadings
     /// <summary>The moment so many minutes or hours after the start, to the nearest tenth of a microsecond.</summary>
     public static DateTime At(decimal time, long ticks) => s_start.AddTicks(Ticks(time, ticks));
 
+    /// <summary>"from 55.5 to 60 min": a time as it lies in the record.</summary>
+    public static string Print(Stretch time, long ticks, string unit) =>
+        $"from {PlainNumber.Print(Since(time.From, ticks))} to {PlainNumber.Print(Since(time.To, ticks))} {unit}";
+
     /// <summary>A length of time, to the nearest tenth of a microsecond.</summary>
     public static TimeSpan Length(decimal time, long ticks) => new(Ticks(time, ticks));
 
@@ -49,6 +53,8 @@ internal static class ProbeReadings
     public static Figure Verdict { get; } = Figure.Text(
         "verdict", "Verdict", "`meets` if shown without the gaps, `doesNotMeet` if it fails even with every gap counted in its favour, else `notShown`") with
     { IsHeadline = true };
+
+    private static decimal Since(Ratio moment, long ticks) => ((moment - Ratio.Of(s_start.Ticks, 1)) / Ratio.Of(ticks, 1)).ToDecimal();
 
     private static long Ticks(decimal time, long ticks) => decimal.ToInt64(decimal.Round(time * ticks, MidpointRounding.AwayFromZero));
 }

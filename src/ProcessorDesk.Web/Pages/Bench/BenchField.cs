@@ -33,6 +33,6 @@ public sealed record BenchField(Field Field, string Typed, IReadOnlyList<string>
     [
         Field.Hint,
         Field.Repeats && !IsTiles ? $"One a line: {Field.Form.Trim('`')}, for example {Field.Example}" : "",
-        Field.IsRequired || Field.Default != "" || Field.Hint.StartsWith("Blank", StringComparison.Ordinal) ? "" : "May stay blank",
+        Field.IsRequired || Field.Default != "" || Field.Hint.Contains("lank", StringComparison.Ordinal) ? "" : "May stay blank",
     ]).Where(words => words != ""));
 }
