@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Authorization;
 using Microsoft.AspNetCore.RateLimiting;
+using Microsoft.AspNetCore.Server.Kestrel.Core;
 using ProcessorDesk.Web.Bench;
 using ProcessorDesk.Web.Door;
 using ProcessorDesk.Web.Forms;
@@ -14,6 +15,8 @@ internal static class Shell
     {
         services.AddDoor();
         BenchRate.Add(services);
+        // A long cooking record stands in its address whole.
+        services.Configure<KestrelServerOptions>(options => options.Limits.MaxRequestLineSize = Entries.LongestAddress);
         services.AddAntiforgery(options =>
         {
             options.Cookie.Name = "desk-form";

@@ -8,6 +8,9 @@ public sealed class Entries
     /// <summary>Entries of a repeated field that are taken.</summary>
     public const int MostEntries = 2000;
 
+    /// <summary>Bytes of an address that are taken, fields and all.</summary>
+    public const int LongestAddress = 64 * 1024;
+
     private readonly Dictionary<string, IReadOnlyList<object?>> _values = [];
     private readonly Dictionary<string, string> _typed = [];
     private readonly Dictionary<string, List<string>> _problems = [];

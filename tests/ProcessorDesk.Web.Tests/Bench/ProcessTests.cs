@@ -32,6 +32,12 @@ public sealed class ProcessTests(ShopUnderTest shop) : IClassFixture<ShopUnderTe
         Assert.NotEmpty((await shop.Ask("lethality?log=6.5&maxGapMinutes=361&reading=0;50&reading=361;130&reading=366;160")).Json.GetProperty("findings").EnumerateArray());
     }
 
+    /// <summary>A reading every half minute for sixteen hours is an address of forty thousand characters; at 145 °F all the while.</summary>
+    [Fact]
+    public Task A_long_record_is_read_whole() => shop.Expect(
+        "lethality?log=6.5" + string.Concat(Enumerable.Range(0, 1921).Select(i => FormattableString.Invariant($"&reading={i / 2m};145.25"))),
+        "verdict meets, row 145, dwellSeconds 57600");
+
     /// <summary>FSIS-GD-2021-14, Table 6: chicken 145 °F 13 min, turkey 13.8; whatever log is asked for.</summary>
     [Theory]
     [InlineData("chicken", "13", "verdict meets, row 145, neededSeconds 780")]
