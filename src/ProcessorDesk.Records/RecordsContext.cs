@@ -79,6 +79,8 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
 
     public DbSet<HandOver> HandOvers => Set<HandOver>();
 
+    public DbSet<OwnerCall> OwnerCalls => Set<OwnerCall>();
+
     public DbSet<Ticket> Tickets => Set<Ticket>();
 
     public DbSet<PriceList> PriceLists => Set<PriceList>();
@@ -122,6 +124,7 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
         GrindTables.Map(modelBuilder);
         KitchenTables.Map(modelBuilder);
         BoxTables.Map(modelBuilder);
+        TracingTables.Map(modelBuilder);
         MoneyTables.Map(modelBuilder);
         ShopTables.Map(modelBuilder);
         MeasureColumns.NameColumns(modelBuilder);

@@ -29,6 +29,7 @@ public static class Stations
         new("Freezer", "Freezer", true, Clerk, Cutter, Kitchen),
         new("Pickup", "Pickup", true, Clerk),
         new("Office", "Office", true),
+        new("Trace", "Trace", false, Kitchen),
         new("Find", "Find", false, Clerk, Cutter, Kitchen),
         new("Me", "My own", false, Clerk, Cutter, Kitchen),
     ];

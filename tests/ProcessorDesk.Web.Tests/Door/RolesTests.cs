@@ -26,6 +26,7 @@ public sealed class RolesTests(ShopUnderTest shop) : IClassFixture<ShopUnderTest
         ["Cutting"] = "UM",
         ["Grind"] = "CUKM",
         ["Kitchen"] = "KM",
+        ["Trace"] = "KM",
         ["Freezer"] = "CUKM",
         ["Pickup"] = "CM",
         ["Office"] = "M",

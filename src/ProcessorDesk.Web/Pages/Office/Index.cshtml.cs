@@ -25,6 +25,7 @@ public sealed class IndexModel(RecordsContext records, ShopDay shop) : StationPa
             ("/Office/Products", "Products", $"{products.Count} offered: formulas, cure, loss"),
             ("/Office/Lugs", "Lugs", lugs == 0 ? "None yet: the cutting table weighs in lugs" : $"{lugs} in use, with their tares"),
             ("/Office/Holds", "Holds", "Which reason stops which act"),
+            ("/Trace", "Trace", "Any animal, lug, batch or box, backwards and forwards; who has to be told"),
         ];
     }
 }
