@@ -559,6 +559,8 @@ namespace ProcessorDesk.Migrations.History
 
                     b.HasIndex("JobId");
 
+                    b.HasIndex(new[] { "LugId" }, "IX_Fillings_LugId");
+
                     b.HasIndex(new[] { "LugId" }, "IX_Fillings_Open")
                         .IsUnique()
                         .HasFilter("EmptiedAt IS NULL");
@@ -1864,6 +1866,41 @@ namespace ProcessorDesk.Migrations.History
                     b.ToTable("Owners");
                 });
 
+            modelBuilder.Entity("ProcessorDesk.Records.OwnerCall", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("About")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("AboutId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime>("At")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("ById")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("JobId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Outcome")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Words")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("JobId", "About", "AboutId");
+
+                    b.ToTable("OwnerCalls");
+                });
+
             modelBuilder.Entity("ProcessorDesk.Records.Part", b =>
                 {
                     b.Property<int>("Id")
@@ -2834,6 +2871,17 @@ namespace ProcessorDesk.Migrations.History
                     b.Navigation("Load");
 
                     b.Navigation("Lot");
+                });
+
+            modelBuilder.Entity("ProcessorDesk.Records.OwnerCall", b =>
+                {
+                    b.HasOne("ProcessorDesk.Records.Job", "Job")
+                        .WithMany()
+                        .HasForeignKey("JobId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.Navigation("Job");
                 });
 
             modelBuilder.Entity("ProcessorDesk.Records.Part", b =>

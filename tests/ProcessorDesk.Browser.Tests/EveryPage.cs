@@ -36,7 +36,9 @@ internal static class EveryPage
                 continue;
             }
 
-            var ids = page.ViewEnginePath == "/Owner/Index" ? Links(shop) : Ids(shop, page.ViewEnginePath).ConvertAll(id => id.ToString(CultureInfo.InvariantCulture));
+            var ids = page.ViewEnginePath == "/Owner/Index" ? Links(shop)
+                : page.ViewEnginePath.StartsWith("/Trace/", StringComparison.Ordinal) ? Traces.Of(shop, page.ViewEnginePath)
+                : Ids(shop, page.ViewEnginePath).ConvertAll(id => id.ToString(CultureInfo.InvariantCulture));
             if (ids.Count == 0)
                 throw new InvalidOperationException($"The demo has nothing that {page.ViewEnginePath} could show.");
             addresses.AddRange(ids.Take(states).Select(id => $"{fixedPart}/{id}"));
@@ -49,6 +51,7 @@ internal static class EveryPage
     private static string[] More(ShopUnderTest shop, string page) => page switch
     {
         "/Find/Index" => ["?q=a", "?q=nobody+of+that+name", "?q=" + Uri.EscapeDataString("A0C-7K3")],
+        "/Trace/Index" => ["?q=1", "?q=nothing+like+it", "?q=" + Uri.EscapeDataString("A0C-7K3")],
         "/Counter/DropOff" => [$"?owner={shop.Read(records => records.Owners.Select(owner => owner.Id).First())}", $"?job={Jobs(shop, job => job.CuttingStartedAt == null).First()}"],
         "/Office/PriceList" => [.. shop.Read(records => records.PriceLists.Select(list => list.Id).ToList()).Select(id => $"/{id}")],
         _ => [],

@@ -12,6 +12,7 @@ namespace ProcessorDesk.Paper;
 /// <param name="BoxSums">"Here, 4 boxes", "36.04 lb".</param>
 /// <param name="Animals">Whose meat is in it.</param>
 /// <param name="Lugs">With where their meat went.</param>
+/// <param name="Lots">Of what was weighed in beside the meat.</param>
 /// <param name="Batches">It is in.</param>
 /// <param name="Cautions">At the end.</param>
 public sealed record TraceSheet(
@@ -27,6 +28,7 @@ public sealed record TraceSheet(
     IReadOnlyList<Fact> BoxSums,
     IReadOnlyList<AnimalTraced> Animals,
     IReadOnlyList<LugTraced> Lugs,
+    IReadOnlyList<LotTraced> Lots,
     IReadOnlyList<BatchTraced> Batches,
     IReadOnlyList<Caution> Cautions)
 {
@@ -45,6 +47,10 @@ public sealed record AnimalTraced(string Animal, string Owners, string CameIn, s
 
 /// <param name="Went">A line for each draw, and one for what was not drawn.</param>
 public sealed record LugTraced(string Lug, string Whose, string Animals, string Lean, string Went);
+
+/// <param name="From">Supplier, establishment, when it came.</param>
+/// <param name="Went">A line for each use, or its account.</param>
+public sealed record LotTraced(string Lot, string From, string Went);
 
 /// <param name="State">Whose it is, and how far.</param>
 /// <param name="In">What went in: the lugs, the fat, the rest.</param>

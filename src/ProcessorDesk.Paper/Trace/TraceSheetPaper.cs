@@ -16,6 +16,7 @@ internal static class TraceSheetPaper
         ToTell(sheet, trace.ToTell);
         Where(sheet, trace);
         Backwards(sheet, trace);
+        Lots(sheet, trace.Lots);
         foreach (var batch in trace.Batches)
             Batch(sheet, batch);
         sheet.Heading("Take care", 70);
@@ -64,6 +65,16 @@ internal static class TraceSheetPaper
         Table.Draw(sheet,
             [new("Lug", 28, Lettering: Lettering.Strong), new("Animals", 24), new("Lean in", 12, Figures: true), new("Where it went", 50)],
             [.. trace.Lugs.Select(IReadOnlyList<string> (one) => [$"{one.Lug}\n{one.Whose}", one.Animals, one.Lean, one.Went])]);
+    }
+
+    private static void Lots(Sheet sheet, IReadOnlyList<LotTraced> lots)
+    {
+        if (lots.Count == 0)
+            return;
+        sheet.Heading("Lots of what was weighed in", 50);
+        Table.Draw(sheet,
+            [new("Lot", 34, Lettering: Lettering.Strong), new("From", 38), new("Where it went", 44)],
+            [.. lots.Select(IReadOnlyList<string> (one) => [one.Lot, one.From, one.Went])]);
     }
 
     private static void Batch(Sheet sheet, BatchTraced batch)

@@ -7,17 +7,19 @@ namespace ProcessorDesk.Records;
 /// whole: its loads share grinder, stuffer and smokehouse, so whatever was in one is taken to be in all of it.
 /// </summary>
 /// <param name="Batches">Those its meat is in, and those it is planned for and not mixed yet.</param>
-/// <param name="Lugs">Those it starts from, and those drawn into the batches.</param>
+/// <param name="Lugs">Those it starts from, and those drawn into the batches; of an ingredient's lot only those whose meat had no place there.</param>
 /// <param name="Jobs">By number.</param>
 /// <param name="Animals">All that the jobs have a share of.</param>
 /// <param name="Boxes">With packs of the batches, or with cuts of what it starts from; unpacked ones too.</param>
+/// <param name="Lots">The one it starts from, or those used in the batches.</param>
 public sealed record Trace(
     TraceStart Start,
     IReadOnlyList<TracedBatch> Batches,
     IReadOnlyList<TracedLug> Lugs,
     IReadOnlyList<TracedJob> Jobs,
     IReadOnlyList<TracedAnimal> Animals,
-    IReadOnlyList<TracedBox> Boxes)
+    IReadOnlyList<TracedBox> Boxes,
+    IReadOnlyList<TracedLot> Lots)
 {
     /// <summary>The lugs it starts from: of an animal or a job those its meat lay in, of a lug itself.</summary>
     public IReadOnlyList<TracedLug> OwnLugs => [.. Lugs.Where(lug => Start.Kind switch
@@ -60,6 +62,14 @@ public sealed record Trace(
             return [.. Animals.Where(animal => ids.Contains(animal.Id))];
         }
     }
+
+    /// <summary>Backwards: the lots of what was weighed in beside the meat; of an animal or a lug none.</summary>
+    public IReadOnlyList<TracedLot> LotsIn => Start.Kind switch
+    {
+        TracedKind.Batch or TracedKind.Box or TracedKind.Job => [.. Lots.Where(lot => lot.Uses.Any(use => use.Stands && In.Any(batch => batch.Id == use.BatchId)))],
+        TracedKind.IngredientLot => Lots,
+        TracedKind.Animal or TracedKind.Lug => [],
+    };
 
     /// <summary>Forwards: the boxes with its meat in them. An unpacked one is no box any more, and is shown as such.</summary>
     public IReadOnlyList<TracedBox> BoxesOf
@@ -105,7 +115,7 @@ public sealed record Trace(
         TracedKind.Lug => Lugs.Any(lug => lug.Id == Start.Id),
         TracedKind.Batch => Batches.Any(batch => batch.Id == Start.Id),
         TracedKind.Box => Boxes.Any(box => box.Id == Start.Id),
-        TracedKind.IngredientLot => false,
+        TracedKind.IngredientLot => Lots.Any(lot => lot.Id == Start.Id),
     };
 
     /// <summary>Meat in a batch, the struck draws too; in the order it was drawn.</summary>

@@ -16,7 +16,7 @@ internal static class TraceReach
             join entry in records.BatchEntries on content.AllotmentId equals entry.AllotmentId
             where content.BoxId == start.Id && entry.LeftAt == null
             select entry.BatchId,
-        TracedKind.IngredientLot => records.Batches.Where(batch => batch.Id == 0).Select(batch => batch.Id),
+        TracedKind.IngredientLot => records.LotUses.Where(use => use.LotId == start.Id && use.StruckAt == null).Select(use => use.Load.BatchId),
     };
 
     /// <summary>Fillings that hold or held its meat, before any batch; none of a batch, a box or a lot.</summary>

@@ -7,14 +7,15 @@ namespace ProcessorDesk.Records;
 /// <summary>Reads a trace: the batches first, then all lugs, jobs and boxes of them at once; never one by one.</summary>
 public static class TraceReading
 {
-    /// <summary>Four queries. Null where there is no such thing.</summary>
+    /// <summary>Five queries. Null where there is no such thing.</summary>
     public static Trace? TraceOf(this RecordsContext records, TraceStart start)
     {
         var batches = Batches(records, start);
         var lugs = Lugs(records, start, [.. batches.Select(batch => batch.Id)]);
         var (jobs, animals) = Jobs(records, start, [.. batches.SelectMany(batch => batch.Places).Select(place => place.JobId).Concat(lugs.Select(lug => lug.JobId)).Distinct()]);
         var boxes = Boxes(records, start, [.. batches.SelectMany(batch => batch.Places).Select(place => place.AllotmentId)]);
-        var trace = new Trace(start, batches, lugs, jobs, animals, boxes);
+        var lots = Lots(records, start, [.. batches.Select(batch => batch.Id)]);
+        var trace = new Trace(start, batches, lugs, jobs, animals, boxes, lots);
         return trace.IsThere ? trace : null;
     }
 
@@ -60,7 +61,9 @@ public static class TraceReading
     /// <summary>Lugs that were drawn into the batches, be it by a mistake that was struck, and those the trace starts from, with all their draws.</summary>
     private static List<TracedLug> Lugs(RecordsContext records, TraceStart start, int[] batches)
     {
-        var ids = records.Draws.Where(draw => EF.Parameter(batches).Contains(draw.Load.BatchId)).Select(draw => draw.FillingId).Union(records.LugsOf(start));
+        var drawn = records.Draws.Where(draw => EF.Parameter(batches).Contains(draw.Load.BatchId));
+        // A lot is in hundreds of batches; of their meat only what has no place there tells more than the places do.
+        var ids = (start.Kind == TracedKind.IngredientLot ? drawn.Where(draw => draw.EntryId == null) : drawn).Select(draw => draw.FillingId).Union(records.LugsOf(start));
         var rows =
             from filling in records.Fillings.AsNoTracking()
             join draw in records.Draws on filling.Id equals draw.FillingId into draws
@@ -168,6 +171,33 @@ public static class TraceReading
                     box.Id, box.Number, box.JobId, first.Net, box.Place, box.PackedAt, box.UnpackedAt, box.UnpackedBecause, first.LeftAt, first.LeftWith,
                     first.Ticket is { } number ? TicketCode.FromNumber(number) : null,
                     [.. group.Select(row => new TracedPacks(row.Content.AllotmentId, row.Content.Name, row.Content.Packs))]);
+            })
+        ];
+    }
+
+    private static List<TracedLot> Lots(RecordsContext records, TraceStart start, int[] batches)
+    {
+        var loads = records.Loads.Where(load => EF.Parameter(batches).Contains(load.BatchId)).Select(load => load.Id);
+        var ofLot =
+            from lot in records.IngredientLots
+            join use in records.LotUses on lot.Id equals use.LotId into uses
+            from use in uses.DefaultIfEmpty()
+            where lot.Id == start.Id
+            select new { Lot = lot, Use = use };
+        var ofBatches = records.LotUses.Where(use => loads.Contains(use.LoadId)).Select(use => new { use.Lot, Use = use });
+        var rows = (start.Kind == TracedKind.IngredientLot ? ofLot : ofBatches).AsNoTracking()
+            .Select(row => new { row.Lot, row.Lot.Ingredient.Name, row.Lot.Ingredient.Kind, row.Use, BatchId = (int?)row.Use.Load.BatchId, Batch = (int?)row.Use.Load.Batch.Number, Load = (int?)row.Use.Load.Number });
+        return
+        [
+            .. rows.AsEnumerable().GroupBy(row => row.Lot.Id).Select(group =>
+            {
+                var (lot, first) = (group.First().Lot, group.First());
+                return new TracedLot(
+                    lot.Id, first.Name, first.Kind, lot.LotCode, lot.Supplier, lot.Establishment, lot.ReceivedOn, lot.Amount, lot.Pieces, lot.UsedUpAt, lot.StruckBecause,
+                    [
+                        .. group.Where(row => row.Use is not null).OrderBy(row => row.Use.Id).Select(row => new TracedUse(
+                            row.Use.Id, lot.Id, row.BatchId!.Value, row.Batch!.Value, row.Load!.Value, row.Use.Amount, row.Use.Pieces, row.Use.StruckAt, row.Use.StruckBecause))
+                    ]);
             })
         ];
     }

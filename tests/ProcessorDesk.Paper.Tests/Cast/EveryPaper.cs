@@ -24,6 +24,8 @@ internal static class EveryPaper
         ["cut sheet, extreme"] = (28, () => CutSheet.Draw([LetterSamples.CutExtreme])),
         ["batch sheet"] = (28, () => BatchSheet.Draw([KitchenSamples.Ring, KitchenSamples.Fresh])),
         ["batch sheet, extreme"] = (28, () => BatchSheet.Draw([KitchenSamples.Extreme])),
+        ["trace"] = (Letter, () => TraceSheet.Draw(TraceSamples.Ordinary)),
+        ["trace, extreme"] = (Letter, () => TraceSheet.Draw(TraceSamples.Extreme)),
         ["invoice"] = (Letter, () => Invoice.Draw([InvoiceSamples.Ordinary])),
         ["second invoice"] = (Letter, () => Invoice.Draw([InvoiceSamples.Second])),
         ["second invoice, extreme"] = (Letter, () => Invoice.Draw([InvoiceSamples.SecondExtreme])),

@@ -28,6 +28,7 @@ internal static class GuardedKitchen
         Done(shop, (records, act) => records.TakeOffPlan(ended, "tomorrow", act));
         Draw(shop, Done(shop, (records, act) => records.PlanBatch([products[1]], act)), lug, 1m);
         Box(shop, job, products[0]);
+        Done(shop, (records, act) => records.LogCall(new CallNote(job, new TraceStart(TracedKind.Batch, released), CallOutcome.NoAnswer, "rang twice"), act));
     }
 
     /// <summary>A job with 10 lb of lean and two products of 5 lb.</summary>

@@ -14,7 +14,7 @@ public sealed class GuardsTests : IClassFixture<GuardedShop>
     public static TheoryData<string> Frozen =>
     [
         "WeighIns", "Strikes", "Journal", "Invoices", "InvoiceLines", "Payments", "FormulaVersions", "FormulaIngredients", "GrindAllotments",
-        "FillingAnimal", "LoadParts", "LoadIngredients", "FinishedShares", "BoxContents", "HandOvers",
+        "FillingAnimal", "LoadParts", "LoadIngredients", "FinishedShares", "BoxContents", "HandOvers", "OwnerCalls",
     ];
 
     public static TheoryData<string> Kept =>

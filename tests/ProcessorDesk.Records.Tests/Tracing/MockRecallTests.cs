@@ -54,7 +54,7 @@ public sealed class MockRecallTests(RecallShop shop) : IClassFixture<RecallShop>
         Assert.Equal((28.00m, 15.84m, null), (Pounds(hot.Finished!.Value), Pounds(plain.Finished!.Value), dees.Finished));
         Assert.Equal([16.00m, 12.00m], hot.Places.Select(place => Pounds(place.Back!.Value))); // 28.00 as 12 to 9
         Assert.Equal([9.90m, 5.94m], plain.Places.Select(place => Pounds(place.Back!.Value))); // 15.84 as 10 to 6
-        Assert.Equal([HoldReason.WrongMeatIn], dees.Holds.Select(hold => hold.Reason));
+        Assert.Equal([HoldReason.WrongMeatIn, HoldReason.WrongMeatIn], dees.Holds.Select(hold => hold.Reason)); // the draw, and the mix
         var mistaken = Assert.Single(trace.DrawsInto(dees), draw => draw.EntryId is null);
         Assert.Equal("no card on the lug", mistaken.AlreadyInBecause);
     }
@@ -117,6 +117,31 @@ public sealed class MockRecallTests(RecallShop shop) : IClassFixture<RecallShop>
         Assert.Equal(animal.ToTell.Select(job => job.Id), trace.ToTell.Select(job => job.Id));
         Assert.Equal(Names(animal.BoxesOf), Names(trace.BoxesOf));
         Assert.Equal(["K Ann Pell", "K Ben Roth", "K Cal Sund", "K Dee Tolk"], trace.AnimalsIn.Select(one => one.Tag));
+    }
+
+    [Fact]
+    public void A_lot_of_seasoning_reaches_its_batches_and_owners_and_boxes_and_adds_up_to_the_tenth_of_a_gram()
+    {
+        var trace = shop.Trace(TracedKind.IngredientLot, shop.Seasoning);
+
+        Assert.Equal([shop.Hot, shop.DeesHot], trace.In.Select(batch => batch.Id));
+        Assert.Equal(["Ann Pell", "Ben Roth", "Dee Tolk"], trace.ToTell.Select(job => job.Owner)); // Ann in Dee's batch by mistake, and in her own
+        Assert.Equal(["Ann 1", "Ben 1"], Names(trace.BoxesOf));
+        var lot = trace.Lots.Single();
+        Assert.Equal(("S 7", "Example Supply", null), (lot.LotCode, lot.Supplier, lot.Establishment));
+        Assert.Equal((300.0m, 607.2m), (ScaleDivision.TenthGram.Figure(lot.Used), ScaleDivision.TenthGram.Figure(lot.Rest))); // 2 lb are 907.18474 g
+        Assert.Equal([110.0m], lot.Uses.Where(use => !use.Stands).Select(use => use.Amount.Grams));
+    }
+
+    [Fact]
+    public void A_lot_of_fat_has_its_supplier_and_establishment_and_names_no_batch_it_was_not_in()
+    {
+        var trace = shop.Trace(TracedKind.IngredientLot, shop.Pork);
+
+        Assert.Equal(("P 3", "Est. 00000"), (trace.Lots.Single().LotCode, trace.Lots.Single().Establishment));
+        Assert.Equal([shop.Hot], trace.In.Select(batch => batch.Id));
+        Assert.Equal((7.00m, 33.00m), (Pounds(trace.Lots.Single().Used), Pounds(trace.Lots.Single().Rest)));
+        Assert.Equal([shop.Seasoning, shop.Pork], shop.Trace(TracedKind.Box, shop.Boxes["Ben 1"]).LotsIn.Select(one => one.Id).Order());
     }
 
     [Theory]

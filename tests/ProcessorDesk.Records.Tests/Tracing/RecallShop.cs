@@ -14,6 +14,8 @@ namespace ProcessorDesk.Records.Tests.Tracing;
 /// plain: 16.00 of meat;               finished 15.84: Ann 9.90, Cal 5.94
 /// Dee's hot: 8.00 of her own and 2.50 of Ann's; on hold
 /// Ann's summer sausage: planned, nothing drawn
+/// seasoning, lot S 7, 2 lb: 200.0 g into hot, 100.0 g into Dee's hot, and 110.0 g there that were struck out
+/// pork trim, lot P 3, establishment 00000, 40 lb: 7.00 lb into hot
 /// boxes: Ann 1 hot, 2 plain, 3 cuts, in the freezer, 4 plain unpacked; Ben 1 hot, handed over; Cal 1 plain, in the freezer
 /// </code>
 /// </summary>
@@ -47,9 +49,14 @@ public sealed class RecallShop : IDisposable
         Draw(PlainGround, Cal.Lugs[0], 6.00m, empties: true);
         Draw(DeesHot, Dee.Lugs[0], 8.00m, empties: true);
         Draw(DeesHot, Ann.Lugs[1], 2.50m, empties: true, alreadyIn: "no card on the lug");
+        Seasoning = Receive(new IngredientFacts("Seasoning", IngredientKind.Seasoning, Proportion.Zero, Proportion.Zero), "S 7", 2m, null);
+        Pork = Receive(new IngredientFacts("Pork trim", IngredientKind.Meat, Proportion.Zero, Proportion.Zero), "P 3", 40m, "Est. 00000");
         Finish(Hot, fat: 7.00m, finished: 28.00m);
         Finish(PlainGround, fat: 0m, finished: 15.84m);
         Mix(DeesHot, 2.66m, "mixed before anybody saw it");
+        var wrong = Note(DeesHot, 0, Seasoning, Weight.FromGrams(110m));
+        Shop.Must((records, act) => records.StrikeLotUse(wrong, "read off wrongly", act));
+        Note(DeesHot, 0, Seasoning, Weight.FromGrams(100m));
         Boxes = new Dictionary<string, int>
         {
             ["Ann 1"] = Shop.Box(Ann, PickupShop.Hot, 16.00m),
@@ -91,6 +98,11 @@ public sealed class RecallShop : IDisposable
 
     public int AnnsSummer { get; }
 
+    /// <summary>Lots.</summary>
+    public int Seasoning { get; }
+
+    public int Pork { get; }
+
     public IReadOnlyDictionary<string, int> Boxes { get; }
 
     private KitchenShop Kitchen => Shop.Kitchen;
@@ -127,8 +139,34 @@ public sealed class RecallShop : IDisposable
         }
 
         Shop.Try((records, act) => records.FinishMixing(batch, act));
+        if (batch == Hot)
+        {
+            Note(batch, 0, Seasoning, Weight.FromGrams(200m));
+            Note(batch, null, Pork, Weight.FromPounds(7m));
+        }
+
         Kitchen.CookAndChill(batch);
         KitchenSteps.Expect(Kitchen.Weigh(batch, null, finished));
         KitchenSteps.Expect(Kitchen.Release(batch));
+    }
+
+    private int Receive(IngredientFacts facts, string code, decimal pounds, string? establishment)
+    {
+        var ingredient = Shop.File.Do((records, _) =>
+        {
+            var added = new Ingredient(facts);
+            records.Ingredients.Add(added);
+            records.SaveChanges();
+            return added.Id;
+        });
+        return Shop.Must((records, act) => records.ReceiveLot(
+            new LotReceipt(ingredient, code, new DateOnly(2026, 11, 20), Weight.FromPounds(pounds), 0, Proportion.Zero, Proportion.Zero, "Example Supply", establishment), act));
+    }
+
+    /// <summary>Answers the use's id.</summary>
+    private int Note(int batch, int? position, int lot, Weight amount)
+    {
+        Shop.Must((records, act) => records.NoteLot(new LotNote(Kitchen.LoadsOf(batch)[0], position, lot, amount, 0), act));
+        return Shop.Read(records => records.LotUses.Max(use => use.Id));
     }
 }

@@ -126,6 +126,7 @@ internal sealed class BatchInHand(Season season, Batch batch, IReadOnlyList<Load
             product.Finished = weight;
         }
 
+        AtTheTelephone.Expect(season, batch, entries.Select(one => one.Product.Job.Job).Distinct());
         foreach (var job in entries.Select(one => one.Product.Job).Distinct().Where(job => job.Products.All(product => product.Finished is not null)))
         {
             job.Job.Made(season.Now);

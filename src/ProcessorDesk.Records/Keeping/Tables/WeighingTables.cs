@@ -13,6 +13,7 @@ internal static class WeighingTables
         });
         model.Entity<Filling>(filling =>
         {
+            filling.HasIndex(f => f.LugId, "IX_Fillings_LugId");
             filling.HasIndex(f => f.LugId, "IX_Fillings_Open").IsUnique().HasFilter("EmptiedAt IS NULL");
             filling.HasOne(f => f.Lug).WithMany().OnDelete(DeleteBehavior.Restrict);
             filling.HasOne(f => f.Job).WithMany().OnDelete(DeleteBehavior.Restrict);

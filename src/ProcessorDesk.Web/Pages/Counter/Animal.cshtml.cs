@@ -4,6 +4,7 @@ using ProcessorDesk.Records;
 using ProcessorDesk.Trade;
 using ProcessorDesk.Web.Forms;
 using ProcessorDesk.Web.Hosting;
+using ProcessorDesk.Web.Pages.Trace;
 
 namespace ProcessorDesk.Web.Pages.Counter;
 
@@ -27,6 +28,8 @@ public sealed class AnimalModel(RecordsContext records, Verbs verbs, ShopDay sho
     public int? ReleaseOf { get; private set; }
 
     public ShopDay Shop => shop;
+
+    public string? ToTrace => TraceAddress.IfOpen(SignedIn, TracedKind.Animal, Animal.Id);
 
     public HoldList Holds => new([.. Animal.Holds], SignedIn.Role == StaffRole.Manager, Hold, "this animal");
 

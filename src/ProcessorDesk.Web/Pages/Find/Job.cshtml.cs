@@ -6,6 +6,7 @@ using ProcessorDesk.Trade.Yields;
 using ProcessorDesk.Web.Door;
 using ProcessorDesk.Web.Forms;
 using ProcessorDesk.Web.Hosting;
+using ProcessorDesk.Web.Pages.Trace;
 
 namespace ProcessorDesk.Web.Pages.Find;
 
@@ -76,6 +77,8 @@ public sealed class JobModel(RecordsContext records, ShopDay shop, OwnerLinks li
 
     /// <summary>The way of the job so far, the newest first.</summary>
     public IEnumerable<(string What, DateTime At)> Way => HubWay.Of(Hub);
+
+    public string? ToTrace(TracedKind kind, int id) => TraceAddress.IfOpen(SignedIn, kind, id);
 
     public string? ToBatch(int id) => Url.IfOpen(SignedIn.Role, "/Kitchen/Batch", "id", id);
 

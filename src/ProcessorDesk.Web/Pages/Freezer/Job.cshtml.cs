@@ -1,5 +1,6 @@
 using System.Globalization;
 using Microsoft.AspNetCore.Mvc;
+using ProcessorDesk.Web.Pages.Trace;
 
 namespace ProcessorDesk.Web.Pages.Freezer;
 
@@ -20,6 +21,8 @@ public sealed class JobModel(RecordsContext records, Verbs verbs, ShopDay shop) 
     public bool AsksOnce { get; private set; }
 
     public ScaleDivision Division => shop.Settings.BenchDivision;
+
+    public string? ToTrace(int boxId) => TraceAddress.IfOpen(SignedIn, TracedKind.Box, boxId);
 
     public string Unit => UnitFactors.Symbol(Division.Unit);
 

@@ -5,7 +5,7 @@ using ProcessorDesk.Web.Pages.Find;
 
 namespace ProcessorDesk.Web.Pages.Trace;
 
-/// <summary>What can be traced by what was typed or scanned; at most four queries.</summary>
+/// <summary>What can be traced by what was typed or scanned; at most five queries.</summary>
 internal static class Asking
 {
     public const int Most = 20;
@@ -60,4 +60,11 @@ internal static class Asking
             .Select(animal => new { animal.Id, animal.Species, animal.Tag, animal.ArrivedAt })
             .AsEnumerable().Select(animal => new Found(new TraceStart(TracedKind.Animal, animal.Id), $"{Wording.Of(animal.Species)}, tag {animal.Tag}", $"came in {shop.Date(animal.ArrivedAt)}"));
     }
+
+    /// <summary>Lots by the code on the bag, the newest first.</summary>
+    public static IEnumerable<Found> Lots(this RecordsContext records, string code, ShopDay shop) => records.IngredientLots.AsNoTracking()
+        .Where(lot => lot.LotCode == code)
+        .OrderByDescending(lot => lot.Id).Take(Most)
+        .Select(lot => new { lot.Id, lot.LotCode, lot.Ingredient.Name, lot.ReceivedOn })
+        .AsEnumerable().Select(lot => new Found(new TraceStart(TracedKind.IngredientLot, lot.Id), $"{lot.Name}, lot {lot.LotCode}", $"received {shop.Date(lot.ReceivedOn)}"));
 }

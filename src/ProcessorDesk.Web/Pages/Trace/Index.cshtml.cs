@@ -33,11 +33,13 @@ public sealed class IndexModel(RecordsContext records, ShopDay shop) : StationPa
         if (asked.Batch is { } batch)
             return records.BatchNumbered(batch, shop);
         bool Says(string word) => asked.Text.StartsWith(word, StringComparison.OrdinalIgnoreCase);
-        var (lug, job) = (Says("lug"), Says("job"));
-        IEnumerable<Found> numbered = asked.Number is not { } number ? []
-            : lug ? records.LugNumbered(number, shop)
-            : job ? records.JobNumbered(number)
-            : records.JobNumbered(number).Concat(records.BatchNumbered(number, shop)).Concat(records.LugNumbered(number, shop));
-        return asked.TagKey is { } key && !(asked.Number is not null && (lug || job)) ? numbered.Concat(records.Tagged(key, shop)) : numbered;
+        if (Says("lot "))
+            return records.Lots(asked.Text[4..].Trim(), shop);
+        if (asked.Number is { } said && Says("lug"))
+            return records.LugNumbered(said, shop);
+        if (asked.Number is { } job && Says("job"))
+            return records.JobNumbered(job);
+        var numbered = asked.Number is { } number ? records.JobNumbered(number).Concat(records.BatchNumbered(number, shop)).Concat(records.LugNumbered(number, shop)) : [];
+        return numbered.Concat(asked.TagKey is { } key ? records.Tagged(key, shop) : []).Concat(records.Lots(asked.Text, shop));
     }
 }

@@ -16,6 +16,7 @@ internal static class SheetContent
     public static TraceSheet Of(TraceView view, string by)
     {
         var (trace, shop) = (view.Trace, view.Shop);
+        var isLot = trace.Start.Kind == TracedKind.IngredientLot;
         return new TraceSheet(
             new ShopHeader(shop.Settings.Name, [.. new[] { shop.Settings.Address, shop.Settings.Phone }.OfType<string>()]),
             view.Title,
@@ -44,7 +45,12 @@ internal static class SheetContent
                 .. view.Lugs.Select(lug => new LugTraced(
                     view.Name(lug), view.Whose(lug.JobId), view.Tags(lug), view.Print(lug.Lean), string.Join('\n', lug.Draws.Select(view.Went).Append(view.Rest(lug)))))
             ],
-            [.. trace.In.Select(batch => Batch(view, batch))],
+            [
+                .. trace.LotsIn.Select(lot => new LotTraced(
+                    TraceView.Name(lot), view.From(lot),
+                    string.Join('\n', isLot ? view.Account(lot).Select(line => $"{line.Label}: {line.Value}") : lot.Uses.Select(use => view.Went(lot, use)))))
+            ],
+            [.. trace.In.Select(batch => isLot ? LotsBatch(view, batch) : Batch(view, batch))],
             [s_agencyFirst, .. SafetyCautions.For(trace.AnimalsIn.Select(animal => animal.Species)).Select(caution => new Caution(caution.Heading, caution.AtHome, caution.Source))]);
     }
 
@@ -73,6 +79,15 @@ internal static class SheetContent
                     .. batch.Places.Select(place => new Fact(view.Whose(place.JobId), view.Print(place.Back ?? Weight.Zero))),
                     new Fact("Together", view.Print(division.Sum(batch.Places.Select(place => place.Back ?? Weight.Zero)))),
                 ]);
+    }
+
+    /// <summary>Of a batch on a lot's sheet: what of the lot is in it, and whose it is.</summary>
+    private static BatchTraced LotsBatch(TraceView view, TracedBatch batch)
+    {
+        var lot = view.Trace.Lots[0];
+        return new BatchTraced(
+            view.Name(batch), view.State(batch), [.. lot.Uses.Where(use => use.BatchId == batch.Id).Select(use => new Fact(view.Went(lot, use), ""))], [],
+            [.. batch.Places.Select(place => new Fact(view.Whose(place.JobId), place.Back is { } back ? view.Print(back) : "–"))]);
     }
 
     private static Fact Sum(string where, TraceView view, IReadOnlyList<TracedBox> boxes) =>

@@ -1,5 +1,6 @@
 using System.Globalization;
 using ProcessorDesk.Records;
+using ProcessorDesk.Web.Door;
 
 namespace ProcessorDesk.Web.Pages.Trace;
 
@@ -7,6 +8,9 @@ namespace ProcessorDesk.Web.Pages.Trace;
 public static class TraceAddress
 {
     public static string Of(TracedKind kind, int id) => Page("Of", new TraceStart(kind, id));
+
+    /// <summary>The same; null where this hand may not trace.</summary>
+    public static string? IfOpen(SignedIn hand, TracedKind kind, int id) => hand.MayOpen("Trace") ? Of(kind, id) : null;
 
     public static string Page(string page, TraceStart start) => string.Create(CultureInfo.InvariantCulture, $"/Trace/{page}/{Word(start.Kind)}/{start.Id}");
 

@@ -24,7 +24,7 @@ public sealed class TraceView(Records.Trace trace, ShopDay shop)
         TracedKind.Lug => $"{Name(_lugs[trace.Start.Id])}, {Whose(_lugs[trace.Start.Id].JobId)}",
         TracedKind.Batch => Name(trace.In[0]),
         TracedKind.Box => Name(trace.Boxes[0]),
-        TracedKind.IngredientLot => "Lot",
+        TracedKind.IngredientLot => Name(trace.Lots[0]),
     };
 
     /// <summary>Lugs with an account on the page: those it starts from, and those that went into it.</summary>
@@ -62,6 +62,8 @@ public sealed class TraceView(Records.Trace trace, ShopDay shop)
     public string Name(TracedBatch batch) => $"Batch {batch.Number}, {batch.Product}";
 
     public string Name(TracedBox box) => $"Box {box.Number} of {Whose(box.JobId).Replace("Job", "job", StringComparison.Ordinal)}";
+
+    public static string Name(TracedLot lot) => $"{lot.Ingredient}, lot {lot.LotCode}";
 
     public string Print(Weight weight) => shop.Print(weight);
 
@@ -118,4 +120,29 @@ public sealed class TraceView(Records.Trace trace, ShopDay shop)
         (draw.EntryId is null ? "; no place in that batch" : "")
         + (draw.AlreadyInBecause is { } because ? $"; was in already: {because}" : "")
         + (draw.StruckAt is { } struck ? $"; struck out {shop.Moment(struck)}: {draw.StruckBecause}" : "");
+
+    /// <summary>Where a lot came from.</summary>
+    public string From(TracedLot lot) => string.Join(", ", new[]
+    {
+        lot.Supplier ?? "supplier not noted", lot.Establishment is { } establishment ? $"establishment {establishment}" : null, $"received {shop.Date(lot.ReceivedOn)}",
+        lot.StruckBecause is { } because ? $"struck out: {because}" : null,
+    }.OfType<string>());
+
+    /// <summary>Meat and fat as the bench weighs, all else as the small scale does; casings by the piece.</summary>
+    public string Amount(TracedLot lot, Weight amount, int pieces) =>
+        lot.GoesByPiece ? $"{pieces} pieces"
+        : lot.Kind == IngredientKind.Meat ? Print(amount)
+        : shop.Settings.CureDivision.Print(amount) + (amount >= Weight.FromPounds(1m) ? $" ({Print(amount)})" : "");
+
+    /// <summary>"200.0 g into batch 3, load 1", with what is odd about it.</summary>
+    public string Went(TracedLot lot, TracedUse use) =>
+        $"{Amount(lot, use.Amount, use.Pieces)} into batch {use.BatchNumber}, load {use.LoadNumber}" + (use.StruckAt is { } struck ? $"; struck out {shop.Moment(struck)}: {use.StruckBecause}" : "");
+
+    /// <summary>What a lot held, what of it was noted in batches, and what is left by that.</summary>
+    public IReadOnlyList<(string Label, string Value)> Account(TracedLot lot) =>
+    [
+        ("Received", Amount(lot, lot.Amount, lot.Pieces)),
+        ("Noted in batches", Amount(lot, lot.Used, lot.PiecesUsed)),
+        (lot.UsedUpAt is { } usedUp ? $"Not noted; used up {shop.Date(usedUp)}" : "Left by the book", Amount(lot, lot.Rest, lot.PiecesLeft)),
+    ];
 }
