@@ -1,0 +1,26 @@
+namespace ProcessorDesk.Trade.Kitchen.Planning;
+
+/// <summary>The cheapest order to go through all points once, from any to any, by the method of Held and Karp.</summary>
+internal static class ShortestChain
+{
+    /// <param name="between">The cost from a row to a column.</param>
+    /// <returns>Of the cheapest orders the first, as words are put in order.</returns>
+    public static IReadOnlyList<int> Of(int[][] between)
+    {
+        var sets = 1 << between.Length;
+        // What it costs to go through the set from a point outside it.
+        var costs = new int[sets, between.Length];
+        for (var set = 1; set < sets; set++)
+        {
+            foreach (var from in In(sets - 1 - set, between.Length))
+                costs[set, from] = In(set, between.Length).Min(next => between[from][next] + costs[set ^ (1 << next), next]);
+        }
+
+        var order = new List<int>();
+        for (var left = sets - 1; left != 0; left ^= 1 << order[^1])
+            order.Add(In(left, between.Length).MinBy(next => (order.Count == 0 ? 0 : between[order[^1]][next]) + costs[left ^ (1 << next), next]));
+        return order;
+    }
+
+    private static IEnumerable<int> In(int set, int count) => Enumerable.Range(0, count).Where(point => (set >> point & 1) == 1);
+}
