@@ -5,7 +5,7 @@ using ProcessorDesk.Trade.Kitchen.Planning;
 
 namespace ProcessorDesk.Benchmarks;
 
-/// <summary>Sixty allotments of nine products, two thirds of them pooled, over a mixer of 25 lb; and the batch that is hardest to divide.</summary>
+/// <summary>Sixty allotments of nine products, some asked for more than others, two thirds of them pooled, over a mixer of 25 lb; and the batch that is hardest to divide.</summary>
 [MemoryDiagnoser]
 public class PlanOfADay
 {
@@ -36,7 +36,7 @@ public class PlanOfADay
     public LoadDivision SixteenOfTenToTwentyTwoPounds() => PooledLoads.Divide(_sixteen, _shop.MixerCapacity, _shop.SmallestFill, _shop.Division);
 
     private static WaitingMeat Meat(int i, Random random) => new(
-        i + 1, s_products[i % s_products.Length], i / 2, i % 3 != 0, Part(random, 300, 3_500), i % 7 == 0 ? Species.Elk : Species.WhiteTailDeer, i % 11 != 0,
+        i + 1, s_products[i < 9 ? i : Math.Min(random.Next(9), random.Next(9))], i / 2, random.Next(3) != 0, Part(random, 300, 3_500), i % 7 == 0 ? Species.Elk : Species.WhiteTailDeer, i % 11 != 0,
         new DateOnly(2025, 11, 20).AddDays(random.Next(10)));
 
     private static BatchPart Part(Random random, int least, int most) =>

@@ -20,9 +20,9 @@ public sealed class PooledLoadsAgainstCpSat(ITestOutputHelper output)
     private void Compare(int first, int count)
     {
         var (ours, reference) = (new Stopwatch(), new Stopwatch());
-        var (proved, byPieces, hurriedProved, moreLoads, worse, worstGap, slowest) = (0, 0, 0, 0, 0, 0L, TimeSpan.Zero);
+        var (proved, undecided, byPieces, hurriedProved, moreLoads, worse, worstGap, slowest) = (0, 0, 0, 0, 0, 0, 0L, TimeSpan.Zero);
         RandomBatch.Of(first).Divide();
-        foreach (var seed in Enumerable.Range(first, count))
+        for (var seed = first; proved < count; seed++)
         {
             var batch = RandomBatch.Of(seed);
             var before = ours.Elapsed;
@@ -31,7 +31,15 @@ public sealed class PooledLoadsAgainstCpSat(ITestOutputHelper output)
             ours.Stop();
             slowest = ours.Elapsed - before > slowest ? ours.Elapsed - before : slowest;
             reference.Start();
-            var best = LoadsBySets.Best(batch, divided.Cuts, divided.Spread);
+            var answer = LoadsBySets.Best(batch, divided.Cuts, divided.Spread);
+            reference.Stop();
+            if (answer is not { } best)
+            {
+                Assert.True(10 * ++undecided <= count, $"The reference left {undecided} undecided.");
+                continue;
+            }
+
+            reference.Start();
             if (LoadsByPieces.CanSolve(batch))
             {
                 Assert.Equal(LoadsByPieces.Best(batch), best);
@@ -57,6 +65,7 @@ public sealed class PooledLoadsAgainstCpSat(ITestOutputHelper output)
         }
 
         output.WriteLine($"{count} batches of 2 to 12 contributions, {proved} proved and all equal to the optimum in loads, cuts and spread; {byPieces} of them by the model of pieces too.");
+        output.WriteLine($"{undecided} more were left out, as the reference did not come to its end.");
         output.WriteLine($"Ours {ours.ElapsedMilliseconds} ms in all, {slowest.TotalMilliseconds:0.0} ms the slowest; CP-SAT {reference.ElapsedMilliseconds} ms in all.");
         output.WriteLine($"Hurried to 4 to 512 steps: {hurriedProved} proved, the others within their bounds; the widest is {worstGap} cuts.");
         output.WriteLine($"First-fit without cutting takes more loads in {100.0 * moreLoads / count:0.0} %, and is worse in loads, cuts or spread in {100.0 * worse / count:0.0} %.");

@@ -12,7 +12,7 @@ namespace ProcessorDesk.Trade.Kitchen.Planning;
 public sealed record CleaningOrder(IReadOnlyList<int> Order, int Minutes, int AtLeast)
 {
     /// <summary>So many are ordered exactly.</summary>
-    public const int MostExact = 13;
+    public const int MostExact = 15;
 
     public bool IsProved => Minutes == AtLeast;
 

@@ -33,7 +33,7 @@ internal sealed record LoadQuestion(IReadOnlyList<long> Weights, long Capacity, 
         return new LoadQuestion(weights, capacity, Math.Clamp(smallestFill, 1, total / ((total + capacity - 1) / capacity)));
     }
 
-    public LoadQuestion Part(IEnumerable<int> members) => this with { Weights = [.. members.Select(member => Weights[member])] };
+    public LoadQuestion Part(IEnumerable<int> members) => new([.. members.Select(member => Weights[member])], Capacity, Fill);
 
     public long LoadsOf(long sum) => (sum + Capacity - 1) / Capacity;
 

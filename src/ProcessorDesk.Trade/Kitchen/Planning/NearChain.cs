@@ -3,15 +3,17 @@ namespace ProcessorDesk.Trade.Kitchen.Planning;
 /// <summary>A cheap order to go through many points once, and what none can cost less than.</summary>
 internal static class NearChain
 {
-    /// <summary>From each point always to the cheapest next; the best of these, then stretches of it moved elsewhere as long as that makes it cheaper.</summary>
+    private const int Improved = 4;
+
+    /// <summary>From each point always to the cheapest next; of the best of these, stretches are moved elsewhere as long as that makes it cheaper.</summary>
     /// <param name="between">The cost from a row to a column.</param>
-    public static IReadOnlyList<int> Of(int[][] between)
-    {
-        var order = Enumerable.Range(0, between.Length).Select(first => From(first, between)).MinBy(chain => Cost(chain, between)) ?? [];
-        while (Moved(order).FirstOrDefault(other => Cost(other, between) < Cost(order, between)) is { } better)
-            order = better;
-        return order;
-    }
+    public static IReadOnlyList<int> Of(int[][] between) =>
+        Enumerable.Range(0, between.Length)
+            .Select(first => From(first, between))
+            .OrderBy(chain => Cost(chain, between))
+            .Take(Improved)
+            .Select(chain => AsCheapAsMoved(chain, between))
+            .MinBy(chain => Cost(chain, between)) ?? [];
 
     /// <summary>Every point but the last is left at its cheapest way out at least, and every one but the first come to at its cheapest way in.</summary>
     public static int AtLeast(int[][] between)
@@ -28,6 +30,13 @@ internal static class NearChain
         List<int> chain = [first];
         while (chain.Count < between.Length)
             chain.Add(Enumerable.Range(0, between.Length).Except(chain).MinBy(next => between[chain[^1]][next]));
+        return chain;
+    }
+
+    private static List<int> AsCheapAsMoved(List<int> chain, int[][] between)
+    {
+        while (Moved(chain).FirstOrDefault(other => Cost(other, between) < Cost(chain, between)) is { } better)
+            chain = better;
         return chain;
     }
 

@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace ProcessorDesk.Trade.Kitchen.Planning;
 
 /// <summary>The cheapest order to go through all points once, from any to any, by the method of Held and Karp.</summary>
@@ -12,8 +14,17 @@ internal static class ShortestChain
         var costs = new int[sets, between.Length];
         for (var set = 1; set < sets; set++)
         {
-            foreach (var from in In(sets - 1 - set, between.Length))
-                costs[set, from] = In(set, between.Length).Min(next => between[from][next] + costs[set ^ (1 << next), next]);
+            for (var outside = sets - 1 - set; outside != 0; outside &= outside - 1)
+            {
+                var (from, least) = (BitOperations.TrailingZeroCount(outside), int.MaxValue);
+                for (var inside = set; inside != 0; inside &= inside - 1)
+                {
+                    var next = BitOperations.TrailingZeroCount(inside);
+                    least = Math.Min(least, between[from][next] + costs[set ^ (1 << next), next]);
+                }
+
+                costs[set, from] = least;
+            }
         }
 
         var order = new List<int>();

@@ -102,6 +102,22 @@ public sealed class PooledLoadsTests
     }
 
     [Property]
+    public void Many_parts_and_few_steps_break_no_promise(int seed)
+    {
+        var random = new Random(seed);
+        var (fill, steps) = (random.Next(0, 2600), 1L << random.Next(0, 14));
+        var greens = Enumerable.Range(0, random.Next(2, 26)).Select(_ => random.Next(2) == 0 ? random.Next(1, 4000) : 500 * random.Next(1, 8)).ToList();
+        var divided = PooledLoads.Divide(
+            [.. greens.Select(green => new BatchPart(Weight.Zero, Weight.Zero, s_bench.FromCount(green)))], Weight.FromPounds(25), s_bench.FromCount(fill), s_bench, steps);
+        var loads = divided.Loads.Select(load => load.Pieces.Sum(piece => s_bench.CountOf(piece.Green))).ToList();
+
+        Assert.Equal(((greens.Sum() + 2499) / 2500, (long)greens.Sum()), (loads.Count, loads.Sum()));
+        Assert.All(loads, load => Assert.InRange(load, Math.Min(fill, greens.Sum() / loads.Count), 2500));
+        Assert.Equal((divided.Loads.Sum(load => load.Pieces.Count) - greens.Count, loads.Max() - loads.Min()), (divided.Cuts, divided.Spread));
+        Assert.True(divided.CutsAtLeast <= divided.Cuts && divided.SpreadAtLeast <= divided.Spread);
+    }
+
+    [Property]
     public void Every_part_sums_to_itself_and_the_cuts_are_counted(BatchCase batch)
     {
         var divided = Divide(batch);
