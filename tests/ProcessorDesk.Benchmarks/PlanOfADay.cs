@@ -5,7 +5,7 @@ using ProcessorDesk.Trade.Kitchen.Planning;
 
 namespace ProcessorDesk.Benchmarks;
 
-/// <summary>Sixty allotments of nine products, some asked for more than others, two thirds of them pooled, over a mixer of 25 lb; and the batch that is hardest to divide.</summary>
+/// <summary>Sixty allotments of nine products, some asked for more than others, two thirds of them pooled, over a mixer of 25 lb; and a batch of as many contributions as are gone through.</summary>
 [MemoryDiagnoser]
 public class PlanOfADay
 {
@@ -23,7 +23,7 @@ public class PlanOfADay
     ];
 
     private readonly DaySettings _shop = new(
-        Weight.FromPounds(25), Weight.FromPounds(10), Weight.FromPounds(600), Weight.FromPounds(900), ScaleDivision.HundredthPound, CleaningMinutes.Usual);
+        Weight.FromPounds(25), Weight.FromPounds(10), null, null, ScaleDivision.HundredthPound, CleaningMinutes.Usual);
 
     private readonly WaitingMeat[] _sixty = [.. Enumerable.Range(0, 60).Select(i => Meat(i, new Random(i)))];
 
