@@ -29,7 +29,7 @@ public static class Cooling
 
     private static CoolingStepCheck Slowest(CoolingStep step, IEnumerable<CoolingStepCheck> probes) =>
         probes.OrderBy(probe => probe.Verdict).ThenByDescending(probe => probe.Shown).FirstOrDefault()
-        ?? new CoolingStepCheck(step, null, ProcessVerdict.NotShown, Ratio.Zero);
+        ?? new CoolingStepCheck(step, null, ProcessVerdict.NotShown, Ratio.Zero, null);
 
     private static CoolingStepCheck Judge(CoolingStep step, int probe, Passage passage)
     {
@@ -39,6 +39,6 @@ public static class Cooling
             { } most when passage.Shown > most.Ticks() => ProcessVerdict.DoesNotMeet,
             _ => passage is { BeginShown: true, EndShown: true, HasGap: false } ? ProcessVerdict.Meets : ProcessVerdict.NotShown,
         };
-        return new CoolingStepCheck(step, probe, verdict, passage.Shown / Ratio.Of(TimeSpan.TicksPerMinute, 1)) { When = passage.When };
+        return new CoolingStepCheck(step, probe, verdict, passage.Shown / Ratio.Of(TimeSpan.TicksPerMinute, 1), passage.BeginShown ? new DateTime(passage.When.From.Down(), DateTimeKind.Utc) : null) { When = passage.When };
     }
 }

@@ -5,7 +5,8 @@ namespace ProcessorDesk.Trade.Process;
 /// <param name="Probe">The slowest probe, which counts; null without readings.</param>
 /// <param name="Verdict">Of this step.</param>
 /// <param name="Shown">Time the record shows, gaps counting for nothing, in minutes, exactly; the step took at least that long.</param>
-public sealed record CoolingStepCheck(CoolingStep Step, int? Probe, ProcessVerdict Verdict, Ratio Shown)
+/// <param name="From">When the clock of that probe started, to the tick below; null where the record does not show it.</param>
+public sealed record CoolingStepCheck(CoolingStep Step, int? Probe, ProcessVerdict Verdict, Ratio Shown, DateTime? From)
 {
     /// <summary>From its beginning to its end as far as the record shows them, gaps in it; null without readings.</summary>
     public Stretch? When { get; init; }

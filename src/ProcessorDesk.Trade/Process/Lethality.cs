@@ -23,9 +23,9 @@ public static class Lethality
         var tracks = ProbeTrack.Of(readings, longestGap ?? LongestGap.Cooking, entries => entries.Min());
         var comeUp = ComeUp.Of(tracks);
         if (LethalityTables.For(kind) is not { } table)
-            return new LethalityCheck(ProcessVerdict.NotShown, null, null, Ratio.Zero, comeUp, [LethalityFindings.DriedFirst]);
+            return new LethalityCheck(ProcessVerdict.NotShown, null, null, Ratio.Zero, null, comeUp, [LethalityFindings.DriedFirst]);
         if (tracks.Count == 0)
-            return new LethalityCheck(ProcessVerdict.NotShown, table, null, Ratio.Zero, comeUp, [LethalityFindings.NoReadings(table)]);
+            return new LethalityCheck(ProcessVerdict.NotShown, table, null, Ratio.Zero, null, comeUp, [LethalityFindings.NoReadings(table)]);
 
         var (from, to) = (tracks.Min(track => track.First), tracks.Max(track => track.Last));
         var rows = table.Rows.Select(row => new RowTime(row, tracks, from, to, row.At.HundredthsFahrenheit + accuracy.HundredthsFahrenheit)).ToList();
@@ -37,7 +37,7 @@ public static class Lethality
         var shown = row?.Shown.Total ?? Ratio.Zero;
         var found = ProcessTime.Down(shown);
         return new LethalityCheck(
-            verdict, table, row?.Row, shown / Ratio.Of(TimeSpan.TicksPerSecond, 1), comeUp, [.. LethalityFindings.Of(verdict, kind, table, row?.Row, found, accuracy), .. Some(comeUp.Finding)])
+            verdict, table, row?.Row, shown / Ratio.Of(TimeSpan.TicksPerSecond, 1), row?.Coldest, comeUp, [.. LethalityFindings.Of(verdict, kind, table, row?.Row, found, accuracy), .. Some(comeUp.Finding)])
         {
             When = row?.Shown.Parts ?? [],
         };
@@ -54,6 +54,9 @@ public static class Lethality
         public LethalityRow Row => row;
 
         public Stretches Shown { get; } = All(tracks.Select(track => track.AtOrAbove(hundredths)));
+
+        /// <summary>The first of those with the least time.</summary>
+        public int Coldest => tracks.MinBy(track => track.AtOrAbove(hundredths).Total)!.Probe;
 
         public bool IsMet => Suffices(Shown);
 

@@ -5,10 +5,11 @@ namespace ProcessorDesk.Trade.Process;
 /// <param name="Table">The table it was held against; null where none holds for the product.</param>
 /// <param name="Row">The row met with the most time to spare, else the one missed by the least; the hotter of two alike; null where no time was shown at any.</param>
 /// <param name="Shown">Time shown at or above that row at the coldest probe, in all; in seconds, exactly.</param>
+/// <param name="Probe">The coldest probe: the one shown for the least time at or above that row; null without a row.</param>
 /// <param name="ComeUp">How long the meat took to get hot.</param>
 /// <param name="Findings">What a person should know or do, the verdict's own reason first; there may be some beside "meets".</param>
 public sealed record LethalityCheck(
-    ProcessVerdict Verdict, LethalityTable? Table, LethalityRow? Row, Ratio Shown, ComeUp ComeUp, IReadOnlyList<Finding> Findings)
+    ProcessVerdict Verdict, LethalityTable? Table, LethalityRow? Row, Ratio Shown, int? Probe, ComeUp ComeUp, IReadOnlyList<Finding> Findings)
 {
     /// <summary>When the time shown at that row was, in order.</summary>
     public IReadOnlyList<Stretch> When { get; init; } = [];

@@ -26,6 +26,8 @@ internal static class EveryPaper
         ["batch sheet, extreme"] = (28, () => BatchSheet.Draw([KitchenSamples.Extreme])),
         ["trace"] = (Letter, () => TraceSheet.Draw(TraceSamples.Ordinary)),
         ["trace, extreme"] = (Letter, () => TraceSheet.Draw(TraceSamples.Extreme)),
+        ["process record"] = (Letter, () => ProcessRecord.Draw([RecordSamples.Ring])),
+        ["process record, extreme"] = (Letter, () => ProcessRecord.Draw([RecordSamples.Extreme])),
         ["invoice"] = (Letter, () => Invoice.Draw([InvoiceSamples.Ordinary])),
         ["second invoice"] = (Letter, () => Invoice.Draw([InvoiceSamples.Second])),
         ["second invoice, extreme"] = (Letter, () => Invoice.Draw([InvoiceSamples.SecondExtreme])),
