@@ -71,6 +71,12 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
 
     public DbSet<BatchReading> BatchReadings => Set<BatchReading>();
 
+    public DbSet<StuffedPieces> StuffedPieces => Set<StuffedPieces>();
+
+    public DbSet<BatchRules> BatchRules => Set<BatchRules>();
+
+    public DbSet<Disposition> Dispositions => Set<Disposition>();
+
     public DbSet<FinishedShare> FinishedShares => Set<FinishedShare>();
 
     public DbSet<Box> Boxes => Set<Box>();
@@ -123,6 +129,7 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
         LarderTables.Map(modelBuilder);
         GrindTables.Map(modelBuilder);
         KitchenTables.Map(modelBuilder);
+        ProcessTables.Map(modelBuilder);
         BoxTables.Map(modelBuilder);
         TracingTables.Map(modelBuilder);
         MoneyTables.Map(modelBuilder);

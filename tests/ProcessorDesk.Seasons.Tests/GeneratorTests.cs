@@ -76,7 +76,7 @@ public sealed class GeneratorTests(SeasonFiles files) : IClassFixture<SeasonFile
         {
             var batch = records.ReadBatch(id)!;
             var lines = records.LinesOf(id);
-            Assert.Empty(batch.MissingFrom(lines));
+            Assert.Empty(batch.MissingFrom(lines, records.DispositionsOf(id), division));
             Assert.Equal(
                 batch.SharesOf(lines, division).Select(share => (share.EntryId, share.LoadId, share.Weight)),
                 records.FinishedShares.Where(share => share.Entry.BatchId == id).OrderBy(share => share.EntryId).Select(share => new { share.EntryId, share.LoadId, share.Weight }).AsEnumerable()

@@ -34,7 +34,7 @@ public static class ProbeChartPicture
             drawing.Gaps.Select(gap => Rectangle(gap, new XAttribute("class", "gap"), new XAttribute("fill-opacity", "0.14"))),
             Lines(drawing.Grid, "grid", "0.8", new XAttribute("stroke-opacity", "0.25")),
             Rectangle(drawing.Plot, new XAttribute("fill", "none"), new XAttribute("stroke", "currentColor"), new XAttribute("stroke-opacity", "0.6")),
-            Lines(drawing.Marks, "mark", "1.8", new XAttribute("stroke-dasharray", "7 4")),
+            Lines(drawing.Marks, "limit", "1.8", new XAttribute("stroke-dasharray", "7 4")),
             Lines(drawing.Curves, "curve", "1.6", new XAttribute("stroke-linecap", "round")),
             drawing.Dots.Select(dot => Shape(dot, drawing.Radius)),
             drawing.Labels.Select(Text)).ToString(SaveOptions.DisableFormatting);

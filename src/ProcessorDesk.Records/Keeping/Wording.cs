@@ -114,6 +114,7 @@ public static partial class Wording
         WeighInKind.Discard => "Thrown out",
         WeighInKind.FinishedProduct => "Finished product",
         WeighInKind.Box => "Box",
+        WeighInKind.LeftInMachines => "Left in the machines",
     };
 
     public static string Of(JobStage stage) => stage switch
@@ -164,15 +165,6 @@ public static partial class Wording
         ReadingStage.Cooking => "Cooking",
         ReadingStage.Chilling => "Chilling",
         ReadingStage.Fermenting => "Fermenting",
-    };
-
-    public static string Of(BatchLineKind kind) => kind switch
-    {
-        BatchLineKind.Step => "Step",
-        BatchLineKind.Reading => "Reading",
-        BatchLineKind.Finished => "Finished weight",
-        BatchLineKind.Ticket => "Ticket",
-        BatchLineKind.Share => "Finished share",
     };
 
     public static string Of(ProcessKind kind) => kind switch

@@ -57,6 +57,15 @@ public sealed class Batch
     /// </summary>
     public string? WrittenSupport { get; private set; }
 
+    /// <summary>Its stages in the smokehouse as the shop writes them, a line each; null where there are none.</summary>
+    public string? Programme { get; private set; }
+
+    /// <summary>What its record is held against; null before it is mixed, and for batches older than the shop's own rules. See <see cref="RulesInForce"/>.</summary>
+    public BatchRules? Rules { get; private set; }
+
+    /// <summary>The rules must have been loaded.</summary>
+    public BatchRules RulesInForce => Rules ?? BatchRules.Published;
+
     /// <summary>Taken off the plan before any meat was in, or thrown out after; no further fact follows.</summary>
     public DateTime? EndedAt { get; private set; }
 
@@ -85,7 +94,13 @@ public sealed class Batch
         _loads.AddRange(loads);
     }
 
-    internal void Mixed(DateTime at) => MixedAt ??= at;
+    internal void Mixed(BatchRules rules, DateTime at)
+    {
+        MixedAt ??= at;
+        Rules ??= rules;
+    }
+
+    internal void Run(string? programme) => Programme = Texts.OrNull(programme);
 
     internal void SupportBy(string words) => WrittenSupport = words.Trim();
 

@@ -19,10 +19,11 @@ public static class BatchGraph
         return parts.Count == 0 ? null : parts[0].Load.Batch;
     }
 
-    /// <summary>Parts with their load, batch, product and formula, and with the entry, job and owner they are of.</summary>
+    /// <summary>Parts with their load, batch, product, formula and rules, and with the entry, job and owner they are of.</summary>
     public static IQueryable<LoadPart> WithWhose(this IQueryable<LoadPart> parts) => parts
         .Include(part => part.Load).ThenInclude(load => load.Batch).ThenInclude(batch => batch.Product)
         .Include(part => part.Load).ThenInclude(load => load.Batch).ThenInclude(batch => batch.FormulaVersion)
+        .Include(part => part.Load).ThenInclude(load => load.Batch).ThenInclude(batch => batch.Rules)
         .Include(part => part.Entry).ThenInclude(entry => entry.Job).ThenInclude(job => job.Owner)
         .AsSingleQuery();
 

@@ -8,4 +8,10 @@ public enum BatchLineKind
     Finished = 3,
     Ticket = 4,
     Share = 5,
+    Mixed = 6,
+    StuffedPieces = 7,
+    LeftInMachines = 8,
+
+    /// <summary>What a lug that was emptied into the batch lacks against its weigh-in.</summary>
+    Drip = 9,
 }

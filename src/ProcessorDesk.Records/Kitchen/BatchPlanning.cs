@@ -38,12 +38,17 @@ public static class BatchPlanning
         var plan = MixerLoads.Plan([.. ordered.Select(one => new BatchPart(one.Lean, one.AddedFat, one.Green))], shop.MixerCapacity, division);
         var entries = ordered.ConvertAll(one => new BatchEntry(one.Id, jobs[one.AgreedSplitId].Id));
         var batch = new Batch(act.NextBatchNumber(), ordered[0].FormulaVersion, pooling, act.Now, act.Hand.Id);
+        batch.Run(records.LastProgramme(batch.ProductId));
         batch.Take(entries, plan.Select((load, i) => new Load(i + 1, load, entries)));
         records.Batches.Add(batch);
         records.SaveChanges();
         act.NewTicket(TicketKind.Batch, batch.Id);
         return Outcome.Done(batch.Id);
     }
+
+    /// <summary>The smokehouse's stages as they were written for the newest batch of the product; null where there are none.</summary>
+    private static string? LastProgramme(this RecordsContext records, int productId) =>
+        records.Batches.AsNoTracking().Where(batch => batch.ProductId == productId).OrderByDescending(batch => batch.Id).Select(batch => batch.Programme).FirstOrDefault();
 
     /// <summary>Only before any meat is in; the allotments are free again.</summary>
     public static Outcome TakeOffPlan(this RecordsContext records, int batchId, string? because, Act act)

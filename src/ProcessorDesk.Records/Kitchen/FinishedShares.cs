@@ -7,7 +7,7 @@ namespace ProcessorDesk.Records;
 public static class FinishedShares
 {
     /// <summary>
-    /// By green weight as drawn: of each load weighed alone among those with meat in it, or of all loads among all. The shares sum to what
+    /// By green weight as drawn, and where pieces were counted, whole pieces by the same: of each load weighed alone among those with meat in it, or of all loads among all. The shares sum to what
     /// was weighed. Empty for a weight that holds none of the owners' meat. The batch must have been loaded with its loads.
     /// </summary>
     public static IReadOnlyList<FinishedShare> SharesOf(this Batch batch, BatchLines lines, ScaleDivision division) =>
@@ -21,8 +21,10 @@ public static class FinishedShares
                 .ToList();
             if (greens.Count == 0)
                 return [];
-            var weights = division.Split(division.Sum(part.Select(one => one.Net)), [.. greens.Select(one => one.Green)]);
-            return greens.Select((one, i) => new FinishedShare(one.Id, part.Key, weights[i]));
+            List<long> shares = greens.ConvertAll(one => one.Green);
+            var weights = division.Split(division.Sum(part.Select(one => one.Net)), shares);
+            var pieces = part.All(one => one.Pieces is not null) ? LargestRemainder.Split(part.Sum(one => (long)one.Pieces!.Value), shares) : null;
+            return greens.Select((one, i) => new FinishedShare(one.Id, part.Key, weights[i], (int?)pieces?[i]));
         }),
     ];
 

@@ -79,7 +79,7 @@ public static class Mixing
     /// <summary>All the meat went into fewer loads than were planned: those without any are not made.</summary>
     public static Outcome FinishMixing(this RecordsContext records, int batchId, Act act)
     {
-        var batch = records.Batches.Include(one => one.FormulaVersion).Include(one => one.Loads).ThenInclude(load => load.Draws).Single(one => one.Id == batchId);
+        var batch = records.Batches.Include(one => one.Product).Include(one => one.FormulaVersion).Include(one => one.Loads).ThenInclude(load => load.Draws).Single(one => one.Id == batchId);
         if (BatchRecord.Over(batch) is { } over)
             return Outcome.Refused(over);
         if (batch.MixedAt is not null)
@@ -105,7 +105,7 @@ public static class Mixing
 
     private static void AllMixed(RecordsContext records, Batch batch, Act act)
     {
-        batch.Mixed(act.Now);
+        batch.Mixed(BatchRules.Of(records.Shop.AsNoTracking().Single(), batch.Product), act.Now);
         if (batch.FormulaVersion.RestMinutes > 0)
             records.BatchSteps.Add(new BatchStep(batch.Id, BatchStepKind.RestStarted, act.Now, act.Hand.Id));
     }

@@ -27,7 +27,7 @@ public static class OpenBatchQueries
                 batch.PlannedAt,
                 batch.MixedAt,
                 IsHeld = records.Holds.Any(hold => hold.BatchId == batch.Id && hold.ReleasedAt == null),
-                IsWeighed = records.WeighIns.Any(weighIn => weighIn.BatchId == batch.Id && !records.Strikes.Any(strike => strike.WeighInId == weighIn.Id)),
+                IsWeighed = records.WeighIns.Any(weighIn => weighIn.BatchId == batch.Id && weighIn.Kind == WeighInKind.FinishedProduct && !records.Strikes.Any(strike => strike.WeighInId == weighIn.Id)),
                 RestStarted = records.BatchSteps.Where(step => step.BatchId == batch.Id && step.UndoneAt == null && step.Kind == BatchStepKind.RestStarted).Select(step => (DateTime?)step.At).FirstOrDefault(),
                 Stuffed = records.BatchSteps.Where(step => step.BatchId == batch.Id && step.UndoneAt == null && step.Kind == BatchStepKind.Stuffed).Select(step => (DateTime?)step.At).FirstOrDefault(),
                 HeatStarted = records.BatchSteps.Where(step => step.BatchId == batch.Id && step.UndoneAt == null && step.Kind == BatchStepKind.HeatStarted).Select(step => (DateTime?)step.At).FirstOrDefault(),

@@ -6,18 +6,23 @@ namespace ProcessorDesk.Records;
 /// <summary>What a batch's record needs and lacks for its release.</summary>
 public static class RecordNeeds
 {
-    /// <summary>Empty where the record is complete for the way the product is made. The batch must have been loaded with its loads.</summary>
-    public static IReadOnlyList<Finding> MissingFrom(this Batch batch, BatchLines lines)
+    /// <summary>Empty where the record is complete for the way the product is made. The batch must have been loaded with its loads and rules.</summary>
+    /// <param name="division">Of the bench scale.</param>
+    public static IReadOnlyList<Finding> MissingFrom(this Batch batch, BatchLines lines, IReadOnlyList<DispositionLine> dispositions, ScaleDivision division)
     {
         var needs = batch.Product.Needs();
         return
         [
             .. batch.Loads.OrderBy(load => load.Number).SelectMany(load => MissingFrom(batch, load)),
-            .. ProcessVerdicts.Of(needs, lines).Refusals,
+            .. batch.VerdictsOn(lines, division).Refusals(lines, dispositions),
             .. needs.HasFlag(ProcessNeeds.WrittenSupport) && batch.WrittenSupport is null ? [NotNamed(batch.Product)] : Array.Empty<Finding>(),
             .. Unweighed(batch, lines),
         ];
     }
+
+    /// <summary>What its record says of what it is held to. The batch must have been loaded with its loads and rules.</summary>
+    public static ProcessVerdicts VerdictsOn(this Batch batch, BatchLines lines, ScaleDivision division) =>
+        ProcessVerdicts.Of(batch.Product.Needs(), batch.RulesInForce, lines, BatchBalance.Of(batch, lines, division));
 
     /// <summary>What a batch of the product needs before it is released.</summary>
     public static ProcessNeeds Needs(this Product product) => product.ProcessKind.ToTrade().NeedsOf(product.Cured);

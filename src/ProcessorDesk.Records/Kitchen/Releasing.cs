@@ -23,12 +23,13 @@ public static class Releasing
 
         var jobs = batch.Placed().Select(entry => entry.JobId).Distinct().ToList();
         var lines = records.LinesOf(batchId);
-        var shares = batch.SharesOf(lines, records.Shop.AsNoTracking().Single().BenchDivision);
+        var division = records.Shop.AsNoTracking().Single().BenchDivision;
+        var shares = batch.SharesOf(lines, division);
         List<Finding> findings =
         [
             .. records.StoppingBatch(batchId, HeldAct.Release),
             .. jobs.SelectMany(jobId => records.Stopping(jobId, HeldAct.Release)),
-            .. batch.MissingFrom(lines),
+            .. batch.MissingFrom(lines, records.DispositionsOf(batchId), division),
         ];
         if (lines.Finished.Any(one => shares.All(share => share.LoadId != one.LoadId)))
             findings.Add(new Finding("", "What was weighed holds none of the meat planned for it, so it goes back to nobody. Throw it out, or strike out the weight."));
@@ -42,7 +43,7 @@ public static class Releasing
         return Outcome.Done(batchId);
     }
 
-    /// <summary>Thrown out, by the manager alone: nothing of it goes to its owners, who have to be told.</summary>
+    /// <summary>Thrown out, by the manager alone: nothing of it goes to its owners, who have been told.</summary>
     public static Outcome DiscardBatch(this RecordsContext records, int batchId, string? because, Act act)
     {
         var batch = records.Batches.Include(one => one.Entries).Single(one => one.Id == batchId);
@@ -53,7 +54,9 @@ public static class Releasing
         if (!records.Draws.Any(draw => draw.Load.BatchId == batchId && draw.StruckAt == null))
             return Outcome.Refused(new Finding("", "No meat is in it yet. Take it off the plan instead."));
         if (string.IsNullOrWhiteSpace(because))
-            return Outcome.Refused(new Finding("Because", "Say why it is thrown out, and who told the owners."));
+            return Outcome.Refused(new Finding("Because", "Say why it is thrown out."));
+        if (!records.Dispositions.Any(one => one.BatchId == batchId && one.Kind == DispositionKind.OwnersTold))
+            return Outcome.Refused(new Finding("", "The owners have to know first. Tell them, and write down who told them and when."));
         batch.End(act.Now, act.Hand.Id, because);
         records.SaveChanges();
         CloseJobs(records, batch.Entries.Select(entry => entry.JobId).Distinct(), act);

@@ -1,5 +1,6 @@
 using ProcessorDesk.Trade;
 using ProcessorDesk.Trade.Formulas;
+using ProcessorDesk.Trade.Process;
 
 namespace ProcessorDesk.Records;
 
@@ -33,6 +34,15 @@ public sealed class Product : IVersioned
     /// <summary>The one product that takes what no ask takes.</summary>
     public bool IsPlainGround { get; private set; }
 
+    /// <summary>The table its cooking is held against.</summary>
+    public LethalityKind Cooking { get; private set; } = LethalityKind.Meat65Log;
+
+    /// <summary>The manager's support in writing for a table that needs it; null where it needs none.</summary>
+    public string? CookingSupport { get; private set; }
+
+    /// <summary>The part of its green weight that has to be gone when it is dry, by the shop's own process; null for none.</summary>
+    public Proportion? DryingLoss { get; private set; }
+
     public DateTime? RetiredAt { get; private set; }
 
     public int Version { get; private set; }
@@ -48,6 +58,18 @@ public sealed class Product : IVersioned
     }
 
     public void GuideBy(ProductClass? rules) => Class = rules;
+
+    /// <summary>What batches mixed from now on are held against. 5-log on product that is kept cold needs support of its own.</summary>
+    /// <param name="support">The manager's own words: what supports it, by whom, of what day.</param>
+    /// <param name="dryingLoss">Below 100 %.</param>
+    public Finding? HoldAgainst(LethalityKind cooking, string? support, Proportion? dryingLoss)
+    {
+        ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(dryingLoss ?? Proportion.Zero, Proportion.Whole);
+        if (cooking == LethalityKind.Meat5Log && string.IsNullOrWhiteSpace(support))
+            return new Finding("Support", "5-log on product that must be kept cold needs written support of its own. Type what it is, by whom and of what day.", "", "", LethalityTables.For(cooking)!.Source);
+        (Cooking, CookingSupport, DryingLoss) = (cooking, cooking == LethalityKind.Meat5Log ? Texts.OrNull(support) : null, dryingLoss);
+        return null;
+    }
 
     /// <summary>
     /// Adds the next version of the formula. A cured product needs a line that bears nitrite or nitrate. All formulas

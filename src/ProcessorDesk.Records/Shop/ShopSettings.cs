@@ -1,4 +1,5 @@
 using ProcessorDesk.Trade;
+using ProcessorDesk.Trade.Process;
 
 namespace ProcessorDesk.Records;
 
@@ -64,6 +65,18 @@ public sealed class ShopSettings : IVersioned
     /// <summary>The green weight one filling of the mixer holds; more than zero.</summary>
     public Weight MixerCapacity { get; private set; }
 
+    /// <summary>The id of the cooling option the shop chills by; null for the published one that a record comes closest to.</summary>
+    public string? CoolingOption { get; private set; }
+
+    /// <summary>Between two cooking readings, at the most; never more than the published figure.</summary>
+    public int CookingGapMinutes { get; private set; } = BatchRules.Minutes(LongestGap.Cooking);
+
+    /// <summary>The same between two chilling readings.</summary>
+    public int ChillingGapMinutes { get; private set; } = BatchRules.Minutes(LongestGap.Cooling);
+
+    /// <summary>How far the smokehouse's thermometer may be off; zero or more.</summary>
+    public Temperature ThermometerAccuracy { get; private set; }
+
     /// <summary>Days in boxes after which a job counts as unclaimed and its owner is chased, by the shop's own written policy.</summary>
     public int UnclaimedAfterDays { get; private set; }
 
@@ -105,6 +118,25 @@ public sealed class ShopSettings : IVersioned
         MixerCapacity = capacity.IsPositive ? capacity : throw new ArgumentOutOfRangeException(nameof(capacity), "A mixer holds more than nothing.");
 
     public void SetMoreAllergens(bool shown) => MoreAllergens = shown;
+
+    /// <summary>What batches mixed from now on are held against. The shop may ask for more than was published, never for less.</summary>
+    /// <param name="cooling">Null for the published option that a record comes closest to.</param>
+    public IReadOnlyList<Finding> SetProcess(CoolingOption? cooling, int cookingGapMinutes, int chillingGapMinutes, Temperature accuracy)
+    {
+        List<Finding> findings =
+        [
+            .. cooling is { OffUntilConfirmed: true } ? [new Finding("Cooling", $"Cooling {cooling.Name} is off until it is confirmed against the published guideline.", "", "", cooling.Source)] : Array.Empty<Finding>(),
+            .. TooLong("CookingGap", cookingGapMinutes, LongestGap.Cooking), .. TooLong("ChillingGap", chillingGapMinutes, LongestGap.Cooling),
+            .. accuracy < Temperature.FromHundredthsFahrenheit(0) ? [new Finding("Accuracy", "Type how far it may be off, zero or more.")] : Array.Empty<Finding>(),
+        ];
+        if (findings.Count == 0)
+            (CoolingOption, CookingGapMinutes, ChillingGapMinutes, ThermometerAccuracy) = (cooling?.Id, cookingGapMinutes, chillingGapMinutes, accuracy);
+        return findings;
+    }
+
+    private static IEnumerable<Finding> TooLong(string field, int minutes, TimeSpan longest) => minutes < 1 || minutes > BatchRules.Minutes(longest)
+        ? [new Finding(field, $"Type 1 to {BatchRules.Minutes(longest)} minutes: what lies further apart counts for nothing, and the shop may set less but not more.")]
+        : [];
 
     public void SetUnclaimedAfter(int days)
     {

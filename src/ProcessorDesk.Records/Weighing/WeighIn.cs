@@ -45,7 +45,7 @@ public sealed class WeighIn
     /// <summary>What the person added, such as why something was discarded.</summary>
     public string? Note { get; private set; }
 
-    /// <summary>Packs weighed together; null where none were counted.</summary>
+    /// <summary>Packs weighed together, or pieces of a batch; null where none were counted.</summary>
     public int? Packs { get; private set; }
 
     public DateTime At { get; private set; }
@@ -95,6 +95,10 @@ public sealed class WeighIn
     /// <summary>Finished product of a batch, or of one load of it.</summary>
     public static WeighIn OfBatch(int batchId, int? loadId, Weight gross, Weight tare, Reading reading, DateTime at, int byId) =>
         new(WeighInKind.FinishedProduct, gross, tare, reading, at, byId) { BatchId = batchId, LoadId = loadId };
+
+    /// <summary>What of a batch stayed in grinder and stuffer.</summary>
+    public static WeighIn LeftOf(int batchId, Weight weight, Reading reading, DateTime at, int byId) =>
+        new(WeighInKind.LeftInMachines, weight, Weight.Zero, reading, at, byId) { BatchId = batchId };
 
     /// <summary>Takes this weight out of every sum. Its strike must have been loaded.</summary>
     public Finding? StrikeOut(string because, DateTime at, int byId)

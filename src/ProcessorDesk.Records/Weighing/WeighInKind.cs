@@ -14,4 +14,7 @@ public enum WeighInKind
     Discard = 9,
     FinishedProduct = 10,
     Box = 11,
+
+    /// <summary>What of a batch stayed in grinder and stuffer.</summary>
+    LeftInMachines = 12,
 }

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace ProcessorDesk.Trade.Process;
 
 /// <summary>Loss of weight in drying against the shop's own target. The target is the shop's written process; nothing is published here.</summary>
@@ -19,10 +17,7 @@ public static class Drying
         var loss = Ratio.Of(before - now, before);
         return loss >= target.ToRatio()
             ? new DryingCheck(ProcessVerdict.Meets, loss, target, [])
-            : new DryingCheck(ProcessVerdict.DoesNotMeet, loss, target, [Say("It has not lost enough weight. Go on drying, and weigh it again.", Print(loss))]);
-
-        // Cut off, so that what falls just short does not read as the target.
-        static string Print(Ratio loss) => ((loss * Ratio.Of(1000, 1)).Down() / 10m).ToString("0.0", CultureInfo.InvariantCulture) + " %";
+            : new DryingCheck(ProcessVerdict.DoesNotMeet, loss, target, [Say("It has not lost enough weight. Go on drying, and weigh it again.", DryingCheck.Print(loss))]);
 
         Finding Say(string text, string found) => new("", text, found, "at least " + target.Print());
     }

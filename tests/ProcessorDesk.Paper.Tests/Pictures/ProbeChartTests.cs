@@ -64,7 +64,7 @@ public sealed class ProbeChartTests
     {
         var svg = Svg(RecordSamples.Chilling);
 
-        var mark = (string)svg.Elements().Single(element => (string?)element.Attribute("class") == "mark").Attribute("d")!;
+        var mark = (string)svg.Elements().Single(element => (string?)element.Attribute("class") == "limit").Attribute("d")!;
         Assert.Equal(4, mark.Split('M').Length - 1); // two level lines, each with a bar at its end
         foreach (var words in new[] { "80 °F by 14:30", "40 °F by 19:30" })
             Assert.Contains(svg.Elements(), element => element.Name.LocalName == "text" && element.Value == words);

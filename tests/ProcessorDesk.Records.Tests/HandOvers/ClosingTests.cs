@@ -86,6 +86,8 @@ public sealed class ClosingTests(PickupShop shop) : IClassFixture<PickupShop>
         var job = shop.Kitchen.Job("Una Cole", Pooling.Own, [9m], (PickupShop.Hot, AskKind.Rest, 0m));
         var batch = shop.Mix(job, PickupShop.Hot, 0, 9m, 3m);
         Assert.Contains("Tick or scan", shop.TryHandOver(job, []).Text(), StringComparison.Ordinal);
+        shop.Must((records, act) => records.WriteDisposition(
+            batch, new DispositionOrder(DispositionKind.OwnersTold, null, "Kit Hollow", DateOnly.FromDateTime(act.Now), "told by phone"), DateOnly.FromDateTime(act.Now), act));
         shop.Must((records, act) => records.DiscardBatch(batch, "the cooler failed, told by phone", act));
         Assert.Equal(["Hot sausage: thrown out: the cooler failed, told by phone"], shop.MissingAt(job, shop.File.Now));
 

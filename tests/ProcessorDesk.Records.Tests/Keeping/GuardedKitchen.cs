@@ -16,12 +16,14 @@ internal static class GuardedKitchen
         Draw(shop, released, lug, 5m);
         Mix(shop, released);
         Lots(shop, released);
-        Done(shop, (records, act) => records.TakeStep(released, BatchStepKind.Stuffed, act));
+        Done(shop, (records, act) => records.TakeStep(released, BatchStepKind.Stuffed, act, records.Loads.Where(load => load.BatchId == released).ToDictionary(load => load.Id, _ => 12)));
         Done(shop, (records, act) => records.UndoStep(records.BatchSteps.Single(step => step.BatchId == released).Id, "too early", act));
         Done(shop, (records, act) => records.TakeStep(released, BatchStepKind.Packed, act));
         Done(shop, (records, act) => records.NoteReadings(released, [Reading(released, act), Reading(released, act)], act));
         Done(shop, (records, act) => records.StrikeReading(records.BatchReadings.First(reading => reading.BatchId == released).Id, "wrong probe", act));
         Done(shop, (records, act) => records.WeighFinished(released, null, Weight.FromPounds(5m), Weight.Zero, act));
+        Done(shop, (records, act) => records.WriteDisposition(
+            released, new DispositionOrder(DispositionKind.OwnersTold, null, "Sam Tester", DateOnly.FromDateTime(act.Now), "by telephone"), DateOnly.FromDateTime(act.Now), act));
         Done(shop, (records, act) => records.ReleaseBatch(released, null, act));
 
         var ended = Done(shop, (records, act) => records.PlanBatch([products[1]], act));

@@ -15,6 +15,7 @@ public sealed class GuardsTests : IClassFixture<GuardedShop>
     [
         "WeighIns", "Strikes", "Journal", "Invoices", "InvoiceLines", "Payments", "FormulaVersions", "FormulaIngredients", "GrindAllotments",
         "FillingAnimal", "LoadParts", "LoadIngredients", "FinishedShares", "BoxContents", "HandOvers", "OwnerCalls",
+        "BatchRules", "StuffedPieces", "Dispositions",
     ];
 
     public static TheoryData<string> Kept =>

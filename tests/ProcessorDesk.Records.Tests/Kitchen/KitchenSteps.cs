@@ -42,6 +42,14 @@ internal static class KitchenSteps
     public static Outcome Release(this KitchenShop shop, int batch, string? support = null, Hand? hand = null) =>
         shop.Try((records, act) => records.ReleaseBatch(batch, support, act), hand);
 
+    /// <summary>What a discard asks for first.</summary>
+    public static void TellOwners(this KitchenShop shop, int batch) =>
+        Expect(shop.Dispose(batch, DispositionKind.OwnersTold, null, "Kit Hollow", "by telephone: it is lost"));
+
+    public static Outcome Dispose(this KitchenShop shop, int batch, DispositionKind kind, ReadingStage? stage, string name, string reference, DateOnly? on = null, Hand? hand = null) =>
+        shop.Try((records, act) => records.WriteDisposition(
+            batch, new DispositionOrder(kind, stage, name, on ?? DateOnly.FromDateTime(act.Now), reference), DateOnly.FromDateTime(act.Now), act), hand);
+
     public static string Text(this Outcome outcome) => string.Join(' ', outcome.Findings.Select(finding => finding.Text));
 
     public static void Expect(Outcome outcome) => Xunit.Assert.True(outcome.IsDone, outcome.Text());

@@ -127,6 +127,8 @@ public sealed class ReleaseTests(KitchenShop shop) : IClassFixture<KitchenShop>
 
         Assert.Equal("Only the manager throws a batch out.", Discard("spoiled", shop.Hand).Text());
         Assert.Contains("Say why it is thrown out", Discard("", shop.File.Manager).Text(), StringComparison.Ordinal);
+        Assert.Contains("The owners have to know first.", Discard("the cooler failed", shop.File.Manager).Text(), StringComparison.Ordinal);
+        shop.TellOwners(batch);
         KitchenSteps.Expect(Discard("the cooler failed; told him by phone", shop.File.Manager));
 
         Assert.Equal(BatchStage.Ended, shop.Read(records => records.Batches.Single(one => one.Id == batch).Stage));

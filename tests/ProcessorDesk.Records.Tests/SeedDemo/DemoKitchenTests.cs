@@ -80,13 +80,13 @@ public sealed class DemoKitchenTests(DemoFile demo)
     public void Every_released_batch_has_its_record_and_its_shares_sum_to_what_was_weighed()
     {
         using var records = demo.Open();
-        var released = records.Batches.Include(batch => batch.Product).Include(batch => batch.Loads).ThenInclude(load => load.Draws)
+        var released = records.Batches.Include(batch => batch.Product).Include(batch => batch.Rules).Include(batch => batch.Loads).ThenInclude(load => load.Draws)
             .Include(batch => batch.Loads).ThenInclude(load => load.Ingredients).Include(batch => batch.Entries)
             .Where(batch => batch.ReleasedAt != null).AsSplitQuery().ToList();
 
         Assert.All(released, batch =>
         {
-            Assert.Empty(batch.MissingFrom(records.LinesOf(batch.Id)));
+            Assert.Empty(batch.MissingFrom(records.LinesOf(batch.Id), records.DispositionsOf(batch.Id), ScaleDivision.HundredthPound));
             var entries = batch.Entries.Select(entry => entry.Id).ToList();
             Assert.Equal(
                 records.WeighIns.Where(one => one.BatchId == batch.Id).AsEnumerable().Sum(one => one.Net.Milligrams),

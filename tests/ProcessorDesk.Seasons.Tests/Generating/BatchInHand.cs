@@ -62,8 +62,9 @@ internal sealed class BatchInHand(Season season, Batch batch, IReadOnlyList<Load
         season.Larder.Use(load, _formula);
         if (load != loads[^1])
             return;
-        batch.Mixed(season.Now);
+        batch.Mixed(BatchRules.Of(season.Floor.Settings, _formula.Product), season.Now);
         season.Changed(batch);
+        season.Add(batch.Rules!, batch);
         Step(BatchStepKind.RestStarted);
         if (season.Dice.Between(1, 200) == 1)
             Hold();

@@ -87,7 +87,12 @@ internal sealed class OwnersDeer
         Do((records, act) => records.ReleaseBatch(batch, null, act));
     }
 
-    public void ThrowOut(int batch) => Do((records, act) => records.DiscardBatch(batch, "freezer door open; Barnaby Thrift called", act));
+    public void ThrowOut(int batch)
+    {
+        var today = new DateOnly(2026, 11, 27);
+        Do((records, act) => records.WriteDisposition(batch, new DispositionOrder(DispositionKind.OwnersTold, null, "Barnaby Thrift", today, "called"), today, act));
+        Do((records, act) => records.DiscardBatch(batch, "freezer door open; Barnaby Thrift called", act));
+    }
 
     public int Box(string product, int packs, decimal net) => Do((records, act) =>
         records.PackBox(new BoxOrder(Id, [new PacksIn(Allotment(records, product), null, packs)], Weight.FromPounds(net + 0.5m), Weight.FromPounds(0.5m), "Shelf 3"), act));

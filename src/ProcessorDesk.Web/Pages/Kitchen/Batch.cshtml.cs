@@ -45,10 +45,17 @@ public sealed class BatchModel(RecordsContext records, Verbs verbs, ShopDay shop
         NextInKitchen.Held or NextInKitchen.Draw or NextInKitchen.Mix or NextInKitchen.Rest or NextInKitchen.Cook or NextInKitchen.Chill or NextInKitchen.Weigh or NextInKitchen.Release => null,
     };
 
-    public IActionResult OnGet(int id) => Load(id) ? Page() : NotFound();
+    public IActionResult OnGet(int id)
+    {
+        if (!Load(id))
+            return NotFound();
+        Input.Programme = View.Batch.Programme ?? "";
+        return Page();
+    }
 
     public IActionResult OnPostStep(int id, BatchStepKind kind) =>
-        Do(id, "note a step", $"{Wording.Of(kind)}: noted.", act => Enum.IsDefined(kind) ? records.TakeStep(id, kind, act) : Outcome.Refused(new Finding("", "There is no such step.")));
+        Do(id, "note a step", $"{Wording.Of(kind)}: noted.", act => !Enum.IsDefined(kind) ? Outcome.Refused(new Finding("", "There is no such step."))
+            : Counted(id) is { } pieces ? records.TakeStep(id, kind, act, pieces) : Outcome.Refused(new Finding("Pieces[0]", "Type the pieces of each load as a whole number, or leave them empty.")));
 
     public IActionResult OnPostUndo(int id, int step) =>
         Do(id, "undo a step", "Undone. It stays in the record with your reason.", act => IsOf(id, records.BatchSteps.Where(one => one.Id == step).Select(one => one.BatchId))
@@ -70,9 +77,21 @@ public sealed class BatchModel(RecordsContext records, Verbs verbs, ShopDay shop
 
     public IActionResult OnPostOffPlan(int id) => Do(id, "take a batch off the plan", "The batch is off the plan. Its meat waits for another.", act => Renamed(records.TakeOffPlan(id, Input.OffPlanBecause, act), "OffPlanBecause"));
 
-    public IActionResult OnPostDiscard(int id) => Do(id, "throw a batch out", "The batch is thrown out. Tell its owners.", act => Renamed(records.DiscardBatch(id, Input.DiscardBecause, act), "DiscardBecause"));
+    public IActionResult OnPostProgramme(int id) => Do(id, "write the smokehouse's programme", "The programme is kept.", act => records.WriteProgramme(id, Input.Programme, act));
 
     public IActionResult OnPostRelease(int id) => Do(id, "release a batch", "The batch is released. It can be boxed.", act => records.ReleaseBatch(id, Input.WrittenSupport, act));
+
+    /// <summary>What was counted at the stuffing, as the step says it; empty for other steps, and where nobody counted.</summary>
+    public string PiecesAt(BatchLine step) => string.Join(", ", View.Lines.Of(BatchLineKind.StuffedPieces).Where(line => line.Id == step.Id)
+        .Select(line => $"{(View.Loads.Count == 1 ? "" : $"load {View.Loads.Single(load => load.Id == line.LoadId).Number}: ")}{line.Pieces} pieces"));
+
+    /// <summary>Pieces by load, without those that were left empty; null where one can't be read.</summary>
+    private Dictionary<int, int>? Counted(int id)
+    {
+        var loads = records.Loads.Where(load => load.BatchId == id && load.MixedAt != null).OrderBy(load => load.Number).Select(load => load.Id).ToList();
+        var typed = loads.Zip(Input.Pieces).Where(one => !string.IsNullOrWhiteSpace(one.Second)).ToDictionary(one => one.First, one => CountText.Parse(one.Second));
+        return typed.Values.All(count => count.Try(out _, out _)) ? typed.ToDictionary(one => one.Key, one => one.Value.Try(out var count, out _) ? count : 0) : null;
+    }
 
     private bool IsOfThisMaking(BatchStepKind kind) => kind switch
     {

@@ -16,7 +16,11 @@ public sealed class BatchInput
 
     public string Note { get; set; } = "";
 
-    public string OffPlanBecause { get; set; } = "";
+    /// <summary>Stages of the smokehouse, a line each.</summary>
+    public string Programme { get; set; } = "";
 
-    public string DiscardBecause { get; set; } = "";
+    /// <summary>Pieces stuffed, by load in order; empty where nobody counted.</summary>
+    public List<string> Pieces { get; set; } = [];
+
+    public string OffPlanBecause { get; set; } = "";
 }

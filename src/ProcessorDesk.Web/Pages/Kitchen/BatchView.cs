@@ -5,16 +5,16 @@ using ProcessorDesk.Web.Hosting;
 
 namespace ProcessorDesk.Web.Pages.Kitchen;
 
-/// <summary>A batch as its pages show it: what is in it, its record, what holds it, what comes next. Four queries.</summary>
+/// <summary>A batch as its pages show it: what is in it, its record, what holds it, what comes next. Five queries.</summary>
 public sealed class BatchView
 {
     private readonly ShopDay _shop;
 
-    private BatchView(Batch batch, BatchLines lines, IReadOnlyList<KitchenHold> holds, ShopDay shop)
+    private BatchView(Batch batch, BatchLines lines, IReadOnlyList<DispositionLine> dispositions, IReadOnlyList<KitchenHold> holds, ShopDay shop)
     {
-        (Batch, Lines, Holds, _shop) = (batch, lines, holds, shop);
+        (Batch, Lines, Dispositions, Holds, _shop) = (batch, lines, dispositions, holds, shop);
         Loads = [.. batch.Loads.OrderBy(load => load.Number)];
-        Verdicts = ProcessVerdicts.Of(Needs, lines);
+        Verdicts = batch.VerdictsOn(lines, shop.Settings.BenchDivision);
         var open = Loads.Where(load => load.MixedAt is null).OrderByDescending(load => load.Drawn.IsPositive).FirstOrDefault();
         Progress = new BatchProgress(
             holds.Any(hold => hold.BatchId is not null), open?.Number, open is not null && BatchProgress.IsFull(open.Lean.Milligrams, open.Drawn.Milligrams), batch.MixedAt,
@@ -29,6 +29,9 @@ public sealed class BatchView
     public Batch Batch { get; }
 
     public BatchLines Lines { get; }
+
+    /// <summary>What was done about a record that does not meet, in the order it was written down.</summary>
+    public IReadOnlyList<DispositionLine> Dispositions { get; }
 
     public IReadOnlyList<KitchenHold> Holds { get; }
 
@@ -64,7 +67,7 @@ public sealed class BatchView
     public IReadOnlyList<Finding> Missing =>
     [
         .. Holds.Where(hold => hold.StopsRelease).Select(hold => new Finding("", $"{hold.Whose}: on hold, {Wording.Of(hold.Reason)}.")),
-        .. Batch.MissingFrom(Lines),
+        .. Batch.MissingFrom(Lines, Dispositions, _shop.Settings.BenchDivision),
     ];
 
     /// <summary>Every job whose meat is in the batch or meant for it, each once: those to be told where something is wrong.</summary>
@@ -80,10 +83,35 @@ public sealed class BatchView
     /// <summary>How the finished weight goes back, or went back, to each job.</summary>
     public IReadOnlyList<GoingBack> GoingBack => Pages.Kitchen.GoingBack.Of(this, _shop.Settings.BenchDivision);
 
+    /// <summary>Parts of the record that its way of making is held to.</summary>
+    public IReadOnlyList<ReadingStage> Stages =>
+    [
+        .. Verdicts.Fermenting is null ? Array.Empty<ReadingStage>() : [ReadingStage.Fermenting],
+        .. Verdicts.Cooking is null ? Array.Empty<ReadingStage>() : [ReadingStage.Cooking],
+        .. Verdicts.Chilling is null ? Array.Empty<ReadingStage>() : [ReadingStage.Chilling],
+    ];
+
+    /// <summary>Parts that are over, do not meet or are not shown, and that no letter or rework answers for.</summary>
+    public IReadOnlyList<ReadingStage> Unmet => [.. Stages.Where(stage => IsOver(stage) && Verdicts.Open(stage) && Dispositions.AnswerFor(stage, Lines) is null)];
+
+    /// <summary>Nothing more will be read of it.</summary>
+    public bool IsOver(ReadingStage stage) => stage switch
+    {
+        ReadingStage.Cooking => IsCooked,
+        ReadingStage.Chilling => Verdicts.Chilling is { Verdict: ProcessVerdict.DoesNotMeet } || Lines.StepAt(BatchStepKind.Packed) is not null || Progress.IsWeighed,
+        ReadingStage.Fermenting => Progress.HeatStartedAt is not null || Progress.IsWeighed,
+    };
+
+    /// <summary>Made in pieces, which are counted; see the formula's casing.</summary>
+    public bool IsInPieces => true;
+
+    /// <summary>Where its weight went; null before it is mixed.</summary>
+    public BatchBalance? Balance => Batch.MixedAt is null ? null : BatchBalance.Of(Batch, Lines, _shop.Settings.BenchDivision);
+
     public bool HasReadings(ReadingStage stage) => Lines.Of(BatchLineKind.Reading).Any(line => line.Stands && line.What == (int)stage);
 
     public static BatchView? Find(RecordsContext records, int id, ShopDay shop)
     {
-        return records.ReadBatch(id) is { } batch ? new BatchView(batch, records.LinesOf(id), KitchenHold.OfBatch(records, id, batch.Loads, shop), shop) : null;
+        return records.ReadBatch(id) is { } batch ? new BatchView(batch, records.LinesOf(id), records.DispositionsOf(id), KitchenHold.OfBatch(records, id, batch.Loads, shop), shop) : null;
     }
 }

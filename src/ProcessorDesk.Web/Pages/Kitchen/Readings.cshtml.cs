@@ -29,14 +29,6 @@ public sealed class ReadingsModel(RecordsContext records, Verbs verbs, ShopDay s
     public IEnumerable<Choice> ToStrike => View.Lines.Of(BatchLineKind.Reading).Where(line => line.Stands)
         .Select(line => new Choice($"{line.Id}", $"{shop.Moment(line.TakenAt)}, {Wording.Of((ReadingStage)line.What).ToLowerInvariant()}", Printed(line)));
 
-    /// <summary>The longest time between readings that is filled in.</summary>
-    public static TimeSpan Longest(ReadingStage stage) => stage switch
-    {
-        ReadingStage.Cooking => LongestGap.Cooking,
-        ReadingStage.Chilling => LongestGap.Cooling,
-        ReadingStage.Fermenting => LongestGap.Fermenting,
-    };
-
     public static string Printed(BatchLine line) => line.Probe == 0
         ? Ph.FromHundredths((int)line.Amount).Print()
         : $"probe {line.Probe}: {Temperature.FromHundredthsFahrenheit((int)line.Amount).Print()}";

@@ -36,10 +36,10 @@ public sealed class WeighModel(RecordsContext records, Verbs verbs, ShopDay shop
     public IEnumerable<Choice> Loads =>
         Mixed.Count() == 1 ? [] : [new("", "All together"), .. Mixed.Select(load => new Choice(load.Id.ToString(CultureInfo.InvariantCulture), $"Load {load.Number}", $"{shop.Print(load.Green)} green"))];
 
-    public IEnumerable<Choice> ToStrike => View.Lines.Of(BatchLineKind.Finished).Where(line => line.Stands)
+    public IEnumerable<Choice> ToStrike => View.Lines.All.Where(line => line.Stands && (line.Kind is BatchLineKind.Finished or BatchLineKind.LeftInMachines))
         .Select(line => new Choice($"{line.Id}", shop.Print(Weight.FromMilligrams(line.Amount)), $"{Of(line)}, {shop.Moment(line.TakenAt)}"));
 
-    public string Of(BatchLine line) => line.LoadId is { } load ? $"Load {View.Loads.Single(one => one.Id == load).Number}" : "All together";
+    public string Of(BatchLine line) => line.Kind == BatchLineKind.LeftInMachines ? "Left in the machines" : line.LoadId is { } load ? $"Load {View.Loads.Single(one => one.Id == load).Number}" : "All together";
 
     public IActionResult OnGet(int id)
     {
@@ -56,12 +56,18 @@ public sealed class WeighModel(RecordsContext records, Verbs verbs, ShopDay shop
             return NotFound();
         var gross = ModelState.Read(WeightText.Parse(Input.Gross, Division.Unit), "Input.Gross");
         var tare = Input.Tare.Trim() == "" ? Weight.Zero : ModelState.Read(WeightText.Parse(Input.Tare, Division.Unit), "Input.Tare");
+        int? pieces = Input.Pieces.Trim() == "" ? null : ModelState.Read(CountText.Parse(Input.Pieces), "Input.Pieces");
+        var left = Input.Left.Trim() == "" ? Weight.Zero : Division.Round(ModelState.Read(WeightText.Parse(Input.Left, Division.Unit), "Input.Left"));
         int? load = Input.Load == "" ? null : int.TryParse(Input.Load, NumberStyles.None, CultureInfo.InvariantCulture, out var typed) ? typed : 0;
         if (ModelState.IsValid)
             Look(Division.Round(gross) - Division.Round(tare), load);
         if (!ModelState.IsValid)
             return Page();
-        var outcome = verbs.Run("weigh the finished product", Hand, FormKey, act => records.WeighFinished(id, load, Division.Round(gross), Division.Round(tare), act));
+        var outcome = verbs.Run("weigh the finished product", Hand, FormKey, act =>
+        {
+            var weighed = records.WeighFinished(id, load, Division.Round(gross), Division.Round(tare), act, pieces);
+            return weighed.IsDone && left.IsPositive ? records.WeighLeft(id, left, act) : weighed;
+        });
         return Done(outcome, id, $"{shop.Print(Division.Round(gross) - Division.Round(tare))} saved.");
     }
 

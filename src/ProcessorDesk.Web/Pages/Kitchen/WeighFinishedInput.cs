@@ -11,6 +11,12 @@ public sealed class WeighFinishedInput
     /// <summary>Empty where nothing lies under it.</summary>
     public string Tare { get; set; } = "";
 
+    /// <summary>Pieces counted; empty where nobody counts.</summary>
+    public string Pieces { get; set; } = "";
+
+    /// <summary>What stayed in grinder and stuffer; empty where it is not weighed.</summary>
+    public string Left { get; set; } = "";
+
     public bool Sure { get; set; }
 
     /// <summary>The net that was asked about: another one is asked about anew.</summary>
