@@ -72,13 +72,33 @@ internal sealed class DemoBatch(Season season, string product, params DemoJob[] 
         var weights = division.Split(division.FromCount(division.CountOf(expected) - 7 * (batch.Number % 4)), [.. loads.Select(load => division.CountOf(load.Green))]);
         for (var i = 0; i < loads.Count; i++)
         {
-            if (Records.WeighFinished(_id, loads[i].Id, division.Round(weights[i]), Weight.Zero, act) is { IsDone: false } refused)
+            if (Records.WeighFinished(_id, loads[i].Id, division.Round(weights[i]), Weight.Zero, act, PiecesOf(weights[i])) is { IsDone: false } refused)
                 return refused;
             Records.SaveChanges();
         }
 
-        return Outcome.Done(_id);
+        return !DemoProducts.IsHeated(product) ? Outcome.Done(_id) : Records.WeighLeft(_id, Weight.FromPounds(0.95m + 0.11m * (batch.Number % 4)), act);
     });
+
+    /// <summary>Rings of about a pound; all else is not counted.</summary>
+    private int? PiecesOf(Weight weight) => product == DemoProducts.Ring ? (int)Math.Max(1, weight.Milligrams / Weight.FromPounds(0.98m).Milligrams) : null;
+
+    /// <summary>The chart ran out; somebody who knows judged the batch in a letter, which the manager wrote down.</summary>
+    public DemoBatch MakeByLetter(int daysAgo) => Smoke(daysAgo, withGap: true).Finish(season.At(daysAgo - 2, 8, 0))
+        .Hold(season.At(daysAgo - 2, 8, 10), HoldReason.RecordIncomplete, "No readings from 131 to 154 °F")
+        .Dispose(season.At(daysAgo - 2, 9, 0), DispositionKind.OwnersTold, null, "Nell Harrowgate", "By telephone: a day later, the chart ran out")
+        .Dispose(season.At(daysAgo - 3, 16, 0), DispositionKind.ExpertsLetter, ReadingStage.Cooking, "Dr. Ida Marsh, meat laboratory", "Letter 26-114: the house's own log of the air shows 170 °F all the while")
+        .ReleaseHold(season.At(daysAgo - 3, 16, 10), "Judged in letter 26-114")
+        .Release(season.At(daysAgo - 3, 16, 20));
+
+    private DemoBatch Dispose(DateTimeOffset at, DispositionKind kind, ReadingStage? stage, string name, string reference) => Do(at, "write down what was done about a batch", act =>
+    {
+        var day = DateOnly.FromDateTime(at.DateTime);
+        return Records.WriteDisposition(_id, new DispositionOrder(kind, stage, name, day, reference), day, act);
+    }, "NH");
+
+    private DemoBatch ReleaseHold(DateTimeOffset at, string because) => Do(at, "release a batch from hold", act =>
+        Records.ReleaseBatchHold(Records.Holds.Standing().Single(hold => hold.BatchId == _id).Id, because, act), "NH");
 
     public DemoBatch Release(DateTimeOffset at) => Do(at, "release a batch", act => Records.ReleaseBatch(_id, null, act));
 

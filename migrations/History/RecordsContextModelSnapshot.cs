@@ -176,6 +176,9 @@ namespace ProcessorDesk.Migrations.History
                     b.Property<int>("ProductId")
                         .HasColumnType("INTEGER");
 
+                    b.Property<string>("Programme")
+                        .HasColumnType("TEXT");
+
                     b.Property<DateTime?>("ReleasedAt")
                         .HasColumnType("TEXT");
 
@@ -281,6 +284,47 @@ namespace ProcessorDesk.Migrations.History
                     b.HasIndex("BatchId", "TakenAt");
 
                     b.ToTable("BatchReadings");
+                });
+
+            modelBuilder.Entity("ProcessorDesk.Records.BatchRules", b =>
+                {
+                    b.Property<int>("BatchId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("ChillingGapMinutes")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Cooking")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("CookingGapMinutes")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("CookingSupport")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("CoolingOption")
+                        .HasColumnType("TEXT");
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Accuracy", "ProcessorDesk.Records.BatchRules.Accuracy#Temperature", b1 =>
+                        {
+                            b1.IsRequired();
+
+                            b1.Property<int>("HundredthsFahrenheit")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("AccuracyHundredthsF");
+                        });
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "DryingLoss", "ProcessorDesk.Records.BatchRules.DryingLoss#Proportion", b1 =>
+                        {
+                            b1.Property<int>("PartsPerMillion")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("DryingLossPpm");
+                        });
+
+                    b.HasKey("BatchId");
+
+                    b.ToTable("BatchRules");
                 });
 
             modelBuilder.Entity("ProcessorDesk.Records.BatchStep", b =>
@@ -453,6 +497,45 @@ namespace ProcessorDesk.Migrations.History
                     b.ToTable("CutOrderLines");
                 });
 
+            modelBuilder.Entity("ProcessorDesk.Records.Disposition", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime>("At")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("BatchId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("ById")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Kind")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("On")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Reference")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int?>("Stage")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("BatchId");
+
+                    b.ToTable("Dispositions");
+                });
+
             modelBuilder.Entity("ProcessorDesk.Records.Draw", b =>
                 {
                     b.Property<int>("Id")
@@ -593,6 +676,9 @@ namespace ProcessorDesk.Migrations.History
                         .HasColumnType("INTEGER");
 
                     b.Property<int?>("LoadId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int?>("Pieces")
                         .HasColumnType("INTEGER");
 
                     b.ComplexProperty(typeof(Dictionary<string, object>), "Weight", "ProcessorDesk.Records.FinishedShare.Weight#Weight", b1 =>
@@ -2056,6 +2142,12 @@ namespace ProcessorDesk.Migrations.History
                     b.Property<int?>("Class")
                         .HasColumnType("INTEGER");
 
+                    b.Property<int>("Cooking")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("CookingSupport")
+                        .HasColumnType("TEXT");
+
                     b.Property<bool>("Cured")
                         .HasColumnType("INTEGER");
 
@@ -2075,6 +2167,13 @@ namespace ProcessorDesk.Migrations.History
                     b.Property<int>("Version")
                         .IsConcurrencyToken()
                         .HasColumnType("INTEGER");
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "DryingLoss", "ProcessorDesk.Records.Product.DryingLoss#Proportion", b1 =>
+                        {
+                            b1.Property<int>("PartsPerMillion")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("DryingLossPpm");
+                        });
 
                     b.HasKey("Id");
 
@@ -2125,6 +2224,15 @@ namespace ProcessorDesk.Migrations.History
                         .HasColumnType("INTEGER");
 
                     b.Property<string>("Address")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("ChillingGapMinutes")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("CookingGapMinutes")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("CoolingOption")
                         .HasColumnType("TEXT");
 
                     b.Property<bool>("IsDemo")
@@ -2227,6 +2335,15 @@ namespace ProcessorDesk.Migrations.History
                                 .HasColumnName("TaxRatePpm");
                         });
 
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "ThermometerAccuracy", "ProcessorDesk.Records.ShopSettings.ThermometerAccuracy#Temperature", b1 =>
+                        {
+                            b1.IsRequired();
+
+                            b1.Property<int>("HundredthsFahrenheit")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("ThermometerAccuracyHundredthsF");
+                        });
+
                     b.ComplexProperty(typeof(Dictionary<string, object>), "Tolerance", "ProcessorDesk.Records.ShopSettings.Tolerance#Proportion", b1 =>
                         {
                             b1.IsRequired();
@@ -2296,6 +2413,24 @@ namespace ProcessorDesk.Migrations.History
                     b.HasIndex("At");
 
                     b.ToTable("Strikes");
+                });
+
+            modelBuilder.Entity("ProcessorDesk.Records.StuffedPieces", b =>
+                {
+                    b.Property<int>("StepId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("LoadId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Pieces")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("StepId", "LoadId");
+
+                    b.HasIndex("LoadId");
+
+                    b.ToTable("StuffedPieces");
                 });
 
             modelBuilder.Entity("ProcessorDesk.Records.Ticket", b =>
@@ -2484,6 +2619,15 @@ namespace ProcessorDesk.Migrations.History
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("ProcessorDesk.Records.BatchRules", b =>
+                {
+                    b.HasOne("ProcessorDesk.Records.Batch", null)
+                        .WithOne("Rules")
+                        .HasForeignKey("ProcessorDesk.Records.BatchRules", "BatchId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("ProcessorDesk.Records.BatchStep", b =>
                 {
                     b.HasOne("ProcessorDesk.Records.Batch", "Batch")
@@ -2550,6 +2694,15 @@ namespace ProcessorDesk.Migrations.History
                         .WithMany("CutOrder")
                         .HasForeignKey("JobId")
                         .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("ProcessorDesk.Records.Disposition", b =>
+                {
+                    b.HasOne("ProcessorDesk.Records.Batch", null)
+                        .WithMany()
+                        .HasForeignKey("BatchId")
+                        .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
 
@@ -2955,6 +3108,23 @@ namespace ProcessorDesk.Migrations.History
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("ProcessorDesk.Records.StuffedPieces", b =>
+                {
+                    b.HasOne("ProcessorDesk.Records.Load", null)
+                        .WithMany()
+                        .HasForeignKey("LoadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("ProcessorDesk.Records.BatchStep", "Step")
+                        .WithMany()
+                        .HasForeignKey("StepId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.Navigation("Step");
+                });
+
             modelBuilder.Entity("ProcessorDesk.Records.WeighIn", b =>
                 {
                     b.HasOne("ProcessorDesk.Records.Animal", "Animal")
@@ -3010,6 +3180,8 @@ namespace ProcessorDesk.Migrations.History
                     b.Navigation("Entries");
 
                     b.Navigation("Loads");
+
+                    b.Navigation("Rules");
                 });
 
             modelBuilder.Entity("ProcessorDesk.Records.Box", b =>

@@ -56,7 +56,8 @@ internal static class InTheFreezer
             .Cut(16, 8, [16.90m, 9.42m], cuts: [("Backstrap", 4.72m), ("Steaks and roasts", 11.03m)]).Agree(16, 10, 30)
             .Made(15, DemoProducts.Plain).Box(14, 9, 0, "Freezer 2, shelf 3", DemoJob.CutsName, DemoProducts.Plain)
             .Invoice(13, 9, 0).PayAndHandOver(12, 10, 20);
-        coralie.Made(8, DemoProducts.Ring).BoxAll(5, 10, 0, "Freezer 2, shelf 3", DemoProducts.Ring).Invoice(4, 13, 30);
+        new DemoBatch(season, DemoProducts.Ring, coralie).MakeByLetter(9);
+        coralie.BoxAll(5, 10, 0, "Freezer 2, shelf 3", DemoProducts.Ring).Invoice(4, 13, 30);
         new DemoJob(season, DemoCast.Tamsin)
             .TakeIn(28, 15, 0, [DemoAnimal.Deer("SR-11688", 117.5m, Sex.Male, PartKind.Antlers)], "steaks", [DemoAsk.Rest(DemoProducts.Plain)], -12)
             .Hang(28, 15, 30, "A2", 87m)

@@ -89,15 +89,29 @@ public sealed class DemoKitchenTests(DemoFile demo)
             Assert.Empty(batch.MissingFrom(records.LinesOf(batch.Id), records.DispositionsOf(batch.Id), ScaleDivision.HundredthPound));
             var entries = batch.Entries.Select(entry => entry.Id).ToList();
             Assert.Equal(
-                records.WeighIns.Where(one => one.BatchId == batch.Id).AsEnumerable().Sum(one => one.Net.Milligrams),
+                records.WeighIns.Where(one => one.BatchId == batch.Id && one.Kind == WeighInKind.FinishedProduct).AsEnumerable().Sum(one => one.Net.Milligrams),
                 records.FinishedShares.Where(share => entries.Contains(share.EntryId)).AsEnumerable().Sum(share => share.Weight.Milligrams));
-            if (batch.Product.ProcessKind is ProcessKind.Smoked or ProcessKind.Cooked)
+            if (batch.Product.ProcessKind is ProcessKind.Smoked or ProcessKind.Cooked && records.DispositionsOf(batch.Id).All(one => one.Kind != DispositionKind.ExpertsLetter))
             {
                 Assert.Equal(ProcessVerdict.Meets, Cooking(records, batch.Id).Verdict);
                 Assert.Equal(ProcessVerdict.Meets, Cooking(records, batch.Id).ComeUp.Verdict);
                 Assert.Equal(ProcessVerdict.Meets, Cooling.Check(CoolingOptions.One, Readings(records, batch.Id, ReadingStage.Chilling)).Verdict);
             }
         });
+    }
+
+    [Fact]
+    public void One_batch_was_released_by_an_experts_letter_and_goes_back_in_whole_pieces()
+    {
+        using var records = demo.Open();
+        var letter = Assert.Single(records.Dispositions.Where(one => one.Kind == DispositionKind.ExpertsLetter));
+
+        Assert.NotEqual(ProcessVerdict.Meets, Cooking(records, letter.BatchId).Verdict);
+        Assert.NotNull(records.Batches.Single(batch => batch.Id == letter.BatchId).ReleasedAt);
+        Assert.Equal(
+            records.WeighIns.Where(one => one.BatchId == letter.BatchId && one.Kind == WeighInKind.FinishedProduct).Sum(one => one.Packs),
+            records.FinishedShares.Where(share => share.Entry.BatchId == letter.BatchId).Sum(share => share.Pieces));
+        Assert.True(records.FinishedShares.Where(share => share.Entry.BatchId == letter.BatchId).All(share => share.Pieces > 0));
     }
 
     private static List<Batch> Open(RecordsContext records) =>

@@ -68,10 +68,34 @@ internal sealed class BatchInHand(Season season, Batch batch, IReadOnlyList<Load
         Step(BatchStepKind.RestStarted);
         if (season.Dice.Between(1, 200) == 1)
             Hold();
+        if (batch.Number % 40 == 0)
+            TellOwners();
         KeepRecord();
     }
 
-    private void Step(BatchStepKind kind) => season.Add(new BatchStep(batch.Id, kind, season.Now, season.Hand.Id));
+    /// <summary>By the batch's number and not by the dice, so that the rest of the season stays as it was.</summary>
+    private void TellOwners() => season.Add(new Disposition(
+        batch.Id, new DispositionOrder(DispositionKind.OwnersTold, null, "Sam Tester", DateOnly.FromDateTime(season.Now), "by telephone: the smokehouse was slow"), season.Now, season.Hand.Id));
+
+    private BatchStep Step(BatchStepKind kind)
+    {
+        var step = new BatchStep(batch.Id, kind, season.Now, season.Hand.Id);
+        season.Add(step);
+        return step;
+    }
+
+    /// <summary>Each load counted, as many as its casings hold.</summary>
+    private void Stuff()
+    {
+        var step = Step(BatchStepKind.Stuffed);
+        foreach (var load in loads)
+        {
+            if (PiecesOf(load.Green) is { } pieces)
+                season.Add(new StuffedPieces(step, load.Id, pieces), step);
+        }
+    }
+
+    private int? PiecesOf(Weight green) => _formula.CasingHolds is { } holds ? (int)Math.Max(1, green.Milligrams / holds.Milligrams) : null;
 
     private void Hold()
     {
@@ -94,7 +118,7 @@ internal sealed class BatchInHand(Season season, Batch batch, IReadOnlyList<Load
 
         if (_formula.Product.ProcessKind != ProcessKind.Fresh)
         {
-            Then(60, "note a step", () => Step(BatchStepKind.Stuffed));
+            Then(60, "note a step", Stuff);
             Then(10, "note a step", () => Step(BatchStepKind.HeatStarted));
             foreach (var degrees in (int[])[110, 135, 152, 158])
                 Read(ReadingStage.Cooking, degrees);
@@ -111,7 +135,7 @@ internal sealed class BatchInHand(Season season, Batch batch, IReadOnlyList<Load
     {
         var expected = _division.Sum(entries.Select(one => one.Product.Allotment.Finished));
         var net = _division.Round(Weight.FromMilligrams(expected.Milligrams / 1_000 * season.Dice.Between(985, 1_015)));
-        season.Add(WeighIn.OfBatch(batch.Id, null, net, Weight.Zero, new Reading("bench", _division), season.Now, season.Hand.Id));
+        season.Add(WeighIn.OfBatch(batch.Id, null, net, Weight.Zero, new Reading("bench", _division, Packs: PiecesOf(net)), season.Now, season.Hand.Id));
         var release = _isHeld ? InTheCooler.Morning(season.Now, 1) + season.Dice.Minutes(20, 90) : season.Now + season.Dice.Minutes(10, 60);
         season.Plan(release, "release a batch", StaffRole.Kitchen, "Kitchen", () => Release(net));
     }
@@ -121,9 +145,10 @@ internal sealed class BatchInHand(Season season, Batch batch, IReadOnlyList<Load
         batch.Release(season.Now, season.Hand.Id);
         season.Changed(batch);
         var shares = _division.Split(net, [.. entries.Select(one => _division.CountOf(one.Product.Allotment.Green))]);
-        foreach (var ((entry, product), weight) in entries.Zip(shares))
+        var pieces = PiecesOf(net) is { } counted ? LargestRemainder.Split(counted, [.. entries.Select(one => _division.CountOf(one.Product.Allotment.Green))]) : null;
+        foreach (var (i, ((entry, product), weight)) in entries.Zip(shares).Index())
         {
-            season.Add(new FinishedShare(entry.Id, null, weight));
+            season.Add(new FinishedShare(entry.Id, null, weight, (int?)pieces?[i]));
             product.Finished = weight;
         }
 

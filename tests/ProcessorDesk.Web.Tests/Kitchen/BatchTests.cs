@@ -102,24 +102,6 @@ public sealed class BatchTests(KitchenFloor shop) : IClassFixture<KitchenFloor>
     }
 
     [Fact]
-    public async Task The_manager_throws_a_batch_out_asked_once_and_nobody_else_is_offered_it()
-    {
-        var batch = shop.MixedRing(shop.Job("Fae Grant"));
-        using var kitchen = await shop.SignIn(StaffRole.Kitchen, "Kitchen");
-        using var manager = await shop.SignIn(StaffRole.Manager, "Kitchen");
-        Assert.DoesNotContain("Throw it out", (await kitchen.Open($"/Kitchen/Batch/{batch}")).Text, StringComparison.Ordinal);
-        var page = await manager.Open($"/Kitchen/Batch/{batch}");
-        page.Expect("Nothing of it goes back to Fae Grant, and this can't be undone.");
-        var number = shop.Read(records => records.Batches.Single(one => one.Id == batch).Number);
-
-        Assert.Contains("Say why it is thrown out, and who told the owners.", (await page.Press($"Throw batch {number} out")).Problems);
-        var gone = await page.Send($"Throw batch {number} out", ("Input.DiscardBecause", "the smoker failed; Kit told her"));
-
-        gone.Expect("Thrown out", "the smoker failed; Kit told her");
-        Assert.Empty(gone.Document.QuerySelectorAll("main form"));
-    }
-
-    [Fact]
     public async Task A_fresh_product_is_weighed_and_released_and_its_job_goes_on()
     {
         var batch = shop.MixedHot(shop.Job("Gil Hope"));

@@ -128,6 +128,7 @@ public sealed class BatchModel(RecordsContext records, Verbs verbs, ShopDay shop
         if (BatchView.Find(records, id, shop) is not { } view)
             return false;
         View = view;
+        Input.Pieces.AddRange(Enumerable.Repeat("", Math.Max(0, view.Loads.Count - Input.Pieces.Count)));
         return true;
     }
 }

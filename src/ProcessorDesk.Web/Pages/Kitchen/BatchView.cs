@@ -102,8 +102,8 @@ public sealed class BatchView
         ReadingStage.Fermenting => Progress.HeatStartedAt is not null || Progress.IsWeighed,
     };
 
-    /// <summary>Made in pieces, which are counted; see the formula's casing.</summary>
-    public bool IsInPieces => true;
+    /// <summary>Made in pieces, which are counted: its formula has a casing.</summary>
+    public bool IsInPieces => Batch.FormulaVersion.CasingHolds is not null;
 
     /// <summary>Where its weight went; null before it is mixed.</summary>
     public BatchBalance? Balance => Batch.MixedAt is null ? null : BatchBalance.Of(Batch, Lines, _shop.Settings.BenchDivision);
