@@ -32,7 +32,7 @@ public sealed record ProcessVerdicts(LethalityCheck? Cooking, CoolingCheck? Chil
     /// <summary>That part of the record keeps the batch from its release, were there no letter.</summary>
     public bool Open(ReadingStage stage) => stage switch
     {
-        ReadingStage.Cooking => Cooking is { Verdict: not ProcessVerdict.Meets } or { ComeUp.Verdict: ProcessVerdict.DoesNotMeet },
+        ReadingStage.Cooking => Cooking is { WithComeUp: not ProcessVerdict.Meets },
         ReadingStage.Chilling => Chilling is { Verdict: not ProcessVerdict.Meets },
         ReadingStage.Fermenting => Fermenting is { Verdict: not ProcessVerdict.Meets },
     };

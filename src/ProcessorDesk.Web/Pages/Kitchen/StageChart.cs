@@ -50,11 +50,11 @@ internal static class StageChart
     {
         var degrees = check.Step.To;
         if (check.Step.AtMost is not { } most)
-            return new ProbeChart.Mark(degrees.Fahrenheit, $"{degrees.Print()} before packing");
+            return new ProbeChart.Mark(degrees.Fahrenheit, $"{degrees.WholeFahrenheitDown} °F before packing");
         if (check.From is not { } from)
-            return new ProbeChart.Mark(degrees.Fahrenheit, degrees.Print());
+            return new ProbeChart.Mark(degrees.Fahrenheit, $"{degrees.WholeFahrenheitDown} °F");
         var until = At(from + most, shop);
-        return new ProbeChart.Mark(degrees.Fahrenheit, $"{degrees.Print()} by {until.ToString("HH:mm", CultureInfo.InvariantCulture)}", At(from, shop), until);
+        return new ProbeChart.Mark(degrees.Fahrenheit, $"{degrees.WholeFahrenheitDown} °F by {until.ToString("HH:mm", CultureInfo.InvariantCulture)}", At(from, shop), until);
     }
 
     private static DateTimeOffset At(DateTime utc, ShopDay shop) => new(DateTime.SpecifyKind(shop.Local(utc), DateTimeKind.Unspecified), shop.Local(utc) - DateTime.SpecifyKind(utc, DateTimeKind.Unspecified));
