@@ -12,7 +12,7 @@ using ProcessorDesk.Records;
 namespace ProcessorDesk.Migrations.History
 {
     [DbContext(typeof(RecordsContext))]
-    [Migration("20261125183719_Dispositions")]
+    [Migration("20261125192116_Dispositions")]
     partial class Dispositions
     {
         /// <inheritdoc />
@@ -644,6 +644,8 @@ namespace ProcessorDesk.Migrations.History
                     b.HasKey("Id");
 
                     b.HasIndex("JobId");
+
+                    b.HasIndex(new[] { "LugId" }, "IX_Fillings_LugId");
 
                     b.HasIndex(new[] { "LugId" }, "IX_Fillings_Open")
                         .IsUnique()
@@ -1953,6 +1955,41 @@ namespace ProcessorDesk.Migrations.History
                     b.ToTable("Owners");
                 });
 
+            modelBuilder.Entity("ProcessorDesk.Records.OwnerCall", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("About")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("AboutId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime>("At")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("ById")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("JobId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Outcome")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Words")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("JobId", "About", "AboutId");
+
+                    b.ToTable("OwnerCalls");
+                });
+
             modelBuilder.Entity("ProcessorDesk.Records.Part", b =>
                 {
                     b.Property<int>("Id")
@@ -2990,6 +3027,17 @@ namespace ProcessorDesk.Migrations.History
                     b.Navigation("Load");
 
                     b.Navigation("Lot");
+                });
+
+            modelBuilder.Entity("ProcessorDesk.Records.OwnerCall", b =>
+                {
+                    b.HasOne("ProcessorDesk.Records.Job", "Job")
+                        .WithMany()
+                        .HasForeignKey("JobId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.Navigation("Job");
                 });
 
             modelBuilder.Entity("ProcessorDesk.Records.Part", b =>
