@@ -23,6 +23,7 @@ public sealed class IndexModel(RecordsContext records, ShopDay shop) : StationPa
             ("/Office/Staff", "Staff", $"{staff} at work: names, roles, PINs"),
             ("/Office/Prices", "Prices", list is null ? "No list is in force" : $"{list.Name}, since {shop.Date(list.StartsOn)}, {list.Count} {(list.Count == 1 ? "price" : "prices")}"),
             ("/Office/Products", "Products", $"{products.Count} offered: formulas, cure, loss"),
+            ("/Office/Process", "Process records", "What cooking, chilling and drying are held against"),
             ("/Office/Lugs", "Lugs", lugs == 0 ? "None yet: the cutting table weighs in lugs" : $"{lugs} in use, with their tares"),
             ("/Office/Holds", "Holds", "Which reason stops which act"),
             ("/Trace", "Trace", "Any animal, lug, batch or box, backwards and forwards; who has to be told"),
