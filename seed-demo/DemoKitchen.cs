@@ -39,7 +39,7 @@ internal sealed class DemoKitchen(RecordsContext records)
         return Outcome.Done(batchId);
     }
 
-    /// <summary>Mixes a load with what the formula asks for on the meat as drawn.</summary>
+    /// <summary>Mixes a load with what the formula asks for on the meat as drawn, out of the oldest lots that have enough left.</summary>
     public Outcome Mix(int batchId, int loadNumber, Act act)
     {
         var small = records.Shop.AsNoTracking().Single().CureDivision;
@@ -49,6 +49,18 @@ internal sealed class DemoKitchen(RecordsContext records)
         var scaled = FormulaScaling.Scale(formula.ToTrade(), load.Drawn + load.AddedFat, small);
         var weighed = formula.Ingredients.OrderBy(line => line.Position).Zip(scaled.Lines)
             .ToDictionary(one => one.First.Position, one => (one.Second.Amount, WeightUnit.Gram));
-        return records.MixLoad(new MixOrder(load.Id, load.AddedFat, weighed), isManager: false, act);
+        var open = records.IngredientLots.Open().OnHand(records);
+        int? Lot(int? ingredient, Weight amount, long pieces) =>
+            open.Where(lot => lot.IngredientId == ingredient && lot.Left >= amount && lot.PiecesLeft >= pieces).OrderBy(lot => lot.ReceivedOn).Select(lot => (int?)lot.Id).FirstOrDefault();
+        return records.MixLoad(
+            new MixOrder(load.Id, load.AddedFat, weighed)
+            {
+                Lots = formula.Ingredients.Select(line => (line.Position, Lot: Lot(line.IngredientId, weighed[line.Position].Amount, 0)))
+                    .Where(line => line.Lot is not null).ToDictionary(line => line.Position, line => line.Lot!.Value),
+                FatLotId = Lot(formula.AddedFatIngredientId, load.AddedFat, 0),
+                CasingLotId = Lot(formula.CasingIngredientId, Weight.Zero, scaled.Pieces.Sum(piece => piece.Count)),
+            },
+            isManager: false,
+            act);
     }
 }

@@ -24,6 +24,7 @@ public static class DemoSeason
         records.Database.ExecuteSql($"PRAGMA synchronous = NORMAL");
         var season = new Season(records, gate, clock.GetUtcNow(), TimeZoneInfo.FindSystemTimeZoneById(Zone));
         SetUp(season, gate);
+        DemoLarder.Receive(season);
         LongGone.Tell(season);
         JustGone.Tell(season);
         InTheFreezer.Tell(season);

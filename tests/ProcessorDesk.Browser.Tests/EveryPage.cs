@@ -53,6 +53,8 @@ internal static class EveryPage
         "/Find/Index" => ["?q=a", "?q=nobody+of+that+name", "?q=" + Uri.EscapeDataString("A0C-7K3")],
         "/Trace/Index" => ["?q=1", "?q=nothing+like+it", "?q=" + Uri.EscapeDataString("A0C-7K3")],
         "/Counter/DropOff" => [$"?owner={shop.Read(records => records.Owners.Select(owner => owner.Id).First())}", $"?job={Jobs(shop, job => job.CuttingStartedAt == null).First()}"],
+        "/Office/Ingredient" => [.. shop.Read(records => records.Ingredients.OrderBy(one => one.Id).Select(one => one.Id).Take(3).ToList()).Select(id => $"/{id}")],
+        "/Kitchen/Receive" => [$"?ingredient={shop.Read(records => records.Ingredients.Min(one => one.Id))}"],
         "/Office/PriceList" => [.. shop.Read(records => records.PriceLists.Select(list => list.Id).ToList()).Select(id => $"/{id}")],
         _ => [],
     };
@@ -74,6 +76,10 @@ internal static class EveryPage
         "/Kitchen/Record" => shop.Read(records => records.Batches.Where(batch => batch.MixedAt != null).OrderByDescending(batch => batch.Id).Select(batch => batch.Id).Take(1).ToList()),
         "/Kitchen/Sheet" or "/Kitchen/Ticket" => [.. EachBatch(shop).Take(1)],
         "/Kitchen/Load" => EachLoad(shop),
+        "/Kitchen/MixedLots" => shop.Read(records => records.Loads.Where(load => load.MixedAt != null && load.Batch.ReleasedAt == null).Select(load => load.Id).Take(1)
+            .Concat(records.Loads.Where(load => load.MixedAt != null && load.Batch.ReleasedAt != null).Select(load => load.Id).Take(1)).ToList()),
+        "/Kitchen/Lot" => shop.Read(records => records.IngredientLots.Where(lot => lot.UsedUpAt != null).Select(lot => lot.Id).Take(1)
+            .Concat(records.IngredientLots.Where(lot => lot.UsedUpAt == null).Select(lot => lot.Id).Take(1)).ToList()),
         "/Cooler/Hang" => shop.Read(records => records.Animals.Where(one => one.Shares.Any(share => share.Job.CuttingStartedAt == null)).Select(one => one.Id).Take(2).ToList()),
         "/Counter/Animal" => shop.Read(records => records.Animals.Where(one => one.Holds.Any(hold => hold.ReleasedAt == null)).Select(one => one.Id).Take(1)
             .Concat(records.Animals.Where(one => !one.Holds.Any()).Select(one => one.Id).Take(1)).ToList()),

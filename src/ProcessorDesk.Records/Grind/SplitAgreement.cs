@@ -54,7 +54,7 @@ public static class SplitAgreement
             findings.Add(new Finding("", $"The lean was {division.Print(shownLean)} when this page was shown and is {division.Print(lean)} now. Look at the split again, then agree."));
         if (job.NoPork && records.GrindOrders.Any(ask => ask.JobId == job.Id && ask.Product.Formulas.Any(formula =>
                 formula.Number == ask.Product.Formulas.Max(other => other.Number)
-                && (formula.AddedFatIsPork || formula.Ingredients.Any(line => line.IsPork)))))
+                && (formula.AddedFatIsPork || formula.CasingIsPork || formula.Ingredients.Any(line => line.IsPork)))))
             findings.Add(new Finding("", "This owner wants no pork, and a product asked for has pork in it. Change the order first."));
         return findings;
     }

@@ -14,6 +14,8 @@ public static class Releasing
         var batch = records.ReadBatch(batchId) ?? throw new ArgumentOutOfRangeException(nameof(batchId));
         if (BatchRecord.Over(batch) is { } over)
             return Outcome.Refused(over);
+        // The cure is checked by the labels of the lots it came from.
+        records.LotUses.Where(use => use.Load.BatchId == batchId).Include(use => use.Lot).Load();
         if (batch.Product.Needs().HasFlag(ProcessNeeds.WrittenSupport) && Texts.OrNull(writtenSupport) is { } support)
         {
             if (!records.IsManager(act.Hand))

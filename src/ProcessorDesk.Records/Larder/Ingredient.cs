@@ -57,8 +57,6 @@ public sealed class Ingredient : IVersioned
 
     public PricePerPound? Price => !GoesByPiece && Cost is { } cost ? PricePerPound.FromCents(checked((int)cost.Cents)) : null;
 
-    public Additive Additive => AdditiveOf(Kind);
-
     /// <summary>What keeps these facts from being kept; empty where nothing does. A cure without a strength is none.</summary>
     public static IReadOnlyList<Finding> Check(IngredientFacts facts)
     {
@@ -104,4 +102,7 @@ public sealed class Ingredient : IVersioned
         null or IngredientKind.Meat or IngredientKind.Seasoning or IngredientKind.Salt or IngredientKind.Cure or IngredientKind.AcceleratorAcid
             or IngredientKind.AcceleratorSalt or IngredientKind.Water or IngredientKind.Casing or IngredientKind.Other => Additive.None,
     };
+
+    internal static AcceleratorKind? AcceleratorOf(IngredientKind? kind) =>
+        kind == IngredientKind.AcceleratorAcid ? AcceleratorKind.Acid : kind == IngredientKind.AcceleratorSalt ? AcceleratorKind.Salt : null;
 }

@@ -93,6 +93,7 @@ public sealed class FormulaIngredient
         Fat = Fat,
         Water = Water,
         InMeatBlock = InMeatBlock,
+        Accelerator = Records.Ingredient.AcceleratorOf(Kind),
         Additive = Records.Ingredient.AdditiveOf(Kind),
         Price = Ingredient?.Price,
     };

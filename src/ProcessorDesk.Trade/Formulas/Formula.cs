@@ -22,6 +22,10 @@ public sealed record Formula(string Name, Proportion LeanShare, bool IsCured, IR
     /// <summary>Ingoing nitrate as a part of what the cure is reckoned on, exactly.</summary>
     public Ratio Nitrate => Lines.Aggregate(Ratio.Zero, (sum, line) => sum + line.OfMeatBlock * line.Nitrate.ToRatio()) / CureBase;
 
+    /// <summary>One kind of accelerator as a part of what the cure is reckoned on, exactly.</summary>
+    public Ratio Accelerator(AcceleratorKind kind) =>
+        Lines.Where(line => line.Accelerator == kind).Aggregate(Ratio.Zero, (sum, line) => sum + line.OfMeatBlock) / CureBase;
+
     /// <summary>What is wrong with the formula as written, before anything is weighed; empty where it can be made.</summary>
     /// <returns>Findings with fields "LeanShare", "Lines", "Lines[0].Nitrite" and so on.</returns>
     public IReadOnlyList<Finding> Check()
@@ -38,7 +42,19 @@ public sealed record Formula(string Name, Proportion LeanShare, bool IsCured, IR
             findings.Add(new Finding(nameof(IsCured), $"{cured.Name} holds cure: mark the product as cured.", cured.Nitrite.Print()));
         findings.AddRange(Past(Nitrite, CureLimits.ComminutedNitrite));
         findings.AddRange(Past(Nitrate, CureLimits.ComminutedNitrate));
+        foreach (var kind in Enum.GetValues<AcceleratorKind>())
+            findings.AddRange(CheckAccelerator(kind));
         return findings;
+    }
+
+    private IEnumerable<Finding> CheckAccelerator(AcceleratorKind kind)
+    {
+        var (part, limit) = (Accelerator(kind), CureRule.AcceleratorLimit(kind));
+        var (ppm, allowed) = (PpmText.PrintPast(part.PartsPerMillion, limit), $"{PpmText.Print(limit)} ({limit.AsPrinted})");
+        if (part > limit.Figure)
+            yield return new Finding(nameof(Lines), $"Too much accelerator in the formula: {ppm}, and the most is {allowed}.", ppm, allowed, limit.Source);
+        if (!part.IsZero && Nitrite.IsZero && Nitrate.IsZero)
+            yield return new Finding(nameof(Lines), "An accelerator goes in only with a cure.", ppm, allowed, limit.Source);
     }
 
     private static IEnumerable<Finding> CheckLine(FormulaLine line, string field)

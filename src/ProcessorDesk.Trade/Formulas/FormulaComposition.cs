@@ -5,7 +5,7 @@ namespace ProcessorDesk.Trade.Formulas;
 /// <param name="Salt">All salt, that of the cures included.</param>
 /// <param name="AddedWater">Water added; that which is in the meat does not count.</param>
 /// <param name="Additives">The lines the rules for sausage speak of, summed by kind.</param>
-/// <param name="Cost">Cents for the mix of one pound of meat block; null where a price is not known.</param>
+/// <param name="Cost">Cents for the mix of one pound of meat block and its casings; null where a price is not known.</param>
 public sealed record FormulaComposition(
     Ratio Total, Ratio Salt, Ratio Fat, Ratio AddedWater, IReadOnlyDictionary<Additive, Ratio> Additives, Ratio? Cost)
 {
@@ -17,6 +17,14 @@ public sealed record FormulaComposition(
 
     /// <summary>Dollars a pound of the mix, exactly; null where a price is not known.</summary>
     public Ratio? CostPerPound => Cost / Total / Ratio.Of(100, 1);
+
+    /// <summary>Dollars a pound of finished product, exactly; null where a price is not known.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">All of it is lost.</exception>
+    public Ratio? CostPerFinishedPound(Proportion loss)
+    {
+        ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(loss, Proportion.Whole);
+        return CostPerPound / (Ratio.One - loss.ToRatio());
+    }
 
     /// <param name="lean">The lean share of the block.</param>
     /// <param name="addedFat">The rest of the block; not looked at where the formula is all lean.</param>
@@ -30,7 +38,7 @@ public sealed record FormulaComposition(
             leanPart * lean.Fat.ToRatio() + fatPart * addedFat.Fat.ToRatio() + Sum(lines, line => line.Fat.ToRatio()),
             Sum(lines, line => line.Water.ToRatio()),
             lines.GroupBy(line => line.Additive).ToDictionary(kind => kind.Key, kind => Sum(kind, _ => Ratio.One)),
-            CostOf(lean, leanPart) + CostOf(addedFat, fatPart) + CostOf(lines));
+            CostOf(lean, leanPart) + CostOf(addedFat, fatPart) + CostOf(lines) + CostOf(formula.Pieces, Ratio.One + formula.Additions));
     }
 
     /// <summary>A part of the mix before anything is lost.</summary>
@@ -70,6 +78,9 @@ public sealed record FormulaComposition(
 
     private static Ratio? CostOf(IEnumerable<FormulaLine> lines) =>
         lines.Aggregate((Ratio?)Ratio.Zero, (sum, line) => sum + (line.OfMeatBlock.IsZero ? Ratio.Zero : line.OfMeatBlock * Cents(line.Price)));
+
+    private static Ratio? CostOf(IEnumerable<PieceLine> pieces, Ratio total) =>
+        pieces.Aggregate((Ratio?)Ratio.Zero, (sum, piece) => sum + piece.CentsPerPound * total);
 
     private static Ratio? Cents(PricePerPound? price) => price is { } known ? Ratio.Of(known.CentsPerPound, 1) : null;
 }

@@ -1,3 +1,5 @@
+using ProcessorDesk.Trade.Curing;
+
 namespace ProcessorDesk.Trade.Formulas;
 
 /// <summary>One addition to the meat block.</summary>
@@ -17,6 +19,9 @@ public sealed record FormulaLine(string Name, Ratio OfMeatBlock, Proportion Nitr
     public Proportion Water { get; init; }
 
     public Additive Additive { get; init; }
+
+    /// <summary>What it is where it speeds the cure up; null for all else.</summary>
+    public AcceleratorKind? Accelerator { get; init; }
 
     /// <summary>It counts as meat in the check of the cure, as bacon ends do; its amount is a part of lean and added fat all the same.</summary>
     public bool InMeatBlock { get; init; }

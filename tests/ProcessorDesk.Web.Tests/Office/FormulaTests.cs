@@ -26,20 +26,53 @@ public sealed class FormulaTests(ShopUnderTest shop) : IClassFixture<ShopUnderTe
     }
 
     [Fact]
-    public async Task A_blank_strength_is_refused_and_zero_is_taken()
+    public async Task An_ingredient_is_added_by_its_name_and_half_a_line_is_asked_about()
     {
-        var id = Sausage("Blank");
+        var id = Sausage("Added to");
         using var desk = await shop.SignIn(StaffRole.Manager);
         var page = await (await desk.Open($"/Office/Products/Formula/{id}")).Press("Add an ingredient");
 
-        page = await page.Send("Keep as version 2", ("Input.Lines[1].Name", "Pepper"), ("Input.Lines[1].Amount", "0.3"), ("Input.Lines[1].Nitrate", "0"));
-        Assert.Single(page.Problems);
-        Assert.NotNull(page.Document.QuerySelector("#Input_Lines_1__Nitrite-problem"));
+        page = await page.Send("Keep as version 2", ("Input.Lines[1].Amount", "0.3"));
+        Assert.Equal(["Choose the ingredient. What is not on the list is added under Ingredients."], page.Problems);
         Assert.Equal([1], Versions(id).Select(version => version.Number));
-        page = await page.Send("Keep as version 2", ("Input.Lines[1].Nitrite", "0"));
+        page = await page.Send("Keep as version 2", ("Input.Lines[1].Ingredient", $"{IdOf("Pepper")}"));
 
-        page.Expect("Version 2 of Blank is what new orders are made by.");
+        page.Expect("Version 2 of Added to is what new orders are made by.");
         Assert.Equal(["Pink curing salt", "Pepper"], Versions(id)[^1].Ingredients.OrderBy(line => line.Position).Select(line => line.Name));
+        Assert.Equal(IdOf("Pepper"), Versions(id)[^1].Ingredients.Single(line => line.Position == 1).IngredientId);
+    }
+
+    /// <summary>
+    /// North Dakota State University Extension: 15 lb venison, 10 lb pork trimmings, 7 oz salt, 1 oz cure, 1 oz mustard seed, 3 oz pepper, 3 oz sugar, 1/2 oz
+    /// marjoram; the cure at 6.25 % nitrite, the rest of it salt. On 400 oz of meat: 156.25 ppm, salt 7.9375 oz, 15.5 oz added.
+    /// </summary>
+    [Fact]
+    public async Task The_summer_sausage_of_North_Dakota_State_University_shows_its_published_figures()
+    {
+        var id = Sausage("Venison summer sausage");
+        using var desk = await shop.SignIn(StaffRole.Manager);
+        var page = await desk.Open($"/Office/Products/Formula/{id}");
+        (string Name, string Ounces)[] lines = [("Pink curing salt", "1"), ("Salt", "7"), ("Mustard seed", "1"), ("Pepper", "3"), ("Sugar", "3"), ("Marjoram", "0.5")];
+        for (var i = 1; i < lines.Length; i++)
+            page = await page.Press("Add an ingredient");
+
+        page = await page.Send("Reckon",
+        [
+            ("Input.LeanShare", "60"), ("Input.LeanFat", "2.42"), ("Input.AddedFat", $"{IdOf("Pork trim")}"), ("Input.LossTypical", "15"), ("Input.LossHigh", "20"),
+            .. lines.SelectMany((line, i) => new[]
+            {
+                ($"Input.Lines[{i}].Ingredient", $"{IdOf(line.Name)}"), ($"Input.Lines[{i}].Amount", line.Ounces), ($"Input.Lines[{i}].Basis", nameof(FormulaBasis.OuncesPer25Pounds)),
+            }),
+        ]);
+
+        page.Expect("156.25 ppm", "Within the limit", "9 CFR 424.21(c)");
+        page.Expect("1.98 % of the meat block"); // 7.9375 ÷ 400 = 1.984 %
+        page.Expect("3.88 %", "103.88 lb"); // 15.5 ÷ 400 = 3.875 %
+        // Fat: 60 % at 2.42 % and 40 % at 50 % are 21.452 % of the block; ÷ 1.03875 = 20.65 % of the mix; ÷ 0.85 = 24.30 % of what is left.
+        page.Expect("20.65 %", "24.3 % finished");
+        // Pork 40 % at $1.45, 15.5 oz of all else at 32 cents: 58 + 1.24 = 59.24 cents to 1.03875 lb; and ÷ 0.85 finished.
+        page.Expect("$0.570 / lb", "$0.671 / lb finished");
+        page.Expect("Allergens: none", "Pork: Pork trim");
     }
 
     [Fact]
@@ -90,14 +123,45 @@ public sealed class FormulaTests(ShopUnderTest shop) : IClassFixture<ShopUnderTe
     private List<FormulaVersion> Versions(int id) => shop.Read(records =>
         records.FormulaVersions.AsNoTracking().Include(version => version.Ingredients).Where(version => version.Product.Id == id).OrderBy(version => version.Number).ToList());
 
+    private int IdOf(string ingredient) => shop.Read(records => records.Ingredients.Single(one => one.Name == ingredient).Id);
+
+    /// <summary>The ingredient of that name; the larder is stocked at the first asking.</summary>
+    private static Ingredient Larder(RecordsContext records, string name)
+    {
+        if (!records.Ingredients.Any())
+        {
+            records.Ingredients.Add(new Ingredient(new IngredientFacts("Pork trim", IngredientKind.Meat, Proportion.Zero, Proportion.Zero)
+            {
+                IsPork = true,
+                Fat = Proportion.FromPercent(50m),
+                Cost = Money.FromCents(145),
+            }));
+            records.Ingredients.Add(new Ingredient(new IngredientFacts("Pink curing salt", IngredientKind.Cure, Proportion.FromPercent(6.25m), Proportion.Zero)
+            {
+                Salt = Proportion.FromPercent(93.75m),
+                Cost = Money.FromCents(32),
+            }));
+            records.Ingredients.AddRange(new[] { "Salt", "Mustard seed", "Pepper", "Sugar", "Marjoram" }.Select(one => new Ingredient(new IngredientFacts(
+                one, one == "Salt" ? IngredientKind.Salt : IngredientKind.Seasoning, Proportion.Zero, Proportion.Zero)
+            {
+                Salt = one == "Salt" ? Proportion.Whole : Proportion.Zero,
+                Contains = one == "Mustard seed" ? Allergen.Mustard : Allergen.None,
+                Cost = Money.FromCents(32),
+            })));
+            records.SaveChanges();
+        }
+
+        return records.Ingredients.Single(one => one.Name == name);
+    }
+
     /// <summary>70 % lean with 4 oz of a 6.25 % cure to 100 lb.</summary>
     private int Sausage(string name) => int.Parse(
         shop.Write((records, act) =>
         {
             var product = new Product(name, ProcessKind.Smoked, cured: true);
             product.Reformulate(new FormulaVersion(
-                act.Now, Proportion.FromPercent(70m), "Pork trim", true, (Proportion.Zero, Proportion.Zero, Proportion.Zero), Weight.Zero, Weight.Zero,
-                [new FormulaIngredient(0, "Pink curing salt", FormulaBasis.OuncesPer100Pounds, 4m, Proportion.FromPercent(6.25m), Proportion.Zero, false)]));
+                act.Now, Proportion.FromPercent(70m), null, false, (Proportion.Zero, Proportion.Zero, Proportion.Zero), Weight.Zero, Weight.Zero,
+                [new FormulaIngredient(0, Larder(records, "Pink curing salt"), FormulaBasis.OuncesPer100Pounds, 4m)]).WithAddedFat(Larder(records, "Pork trim")));
             records.Products.Add(product);
             records.SaveChanges();
             return Outcome.Done(product.Id);

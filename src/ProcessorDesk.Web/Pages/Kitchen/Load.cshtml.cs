@@ -19,6 +19,8 @@ public sealed class LoadModel(RecordsContext records, Verbs verbs, ShopDay shop)
 
     public MixSheet Sheet { get; private set; } = null!;
 
+    public LoadLots Lots { get; private set; } = null!;
+
     public DrawnLug? Lug { get; private set; }
 
     public ShopDay Shop => shop;
@@ -38,6 +40,15 @@ public sealed class LoadModel(RecordsContext records, Verbs verbs, ShopDay shop)
 
     public IEnumerable<Choice> ToStrike => View.Draws.Select(one => one.Draw).Where(draw => draw.StruckAt is null)
         .Select(draw => new Choice($"{draw.Id}", shop.Print(draw.Weighed), $"lug {draw.Filling.Lug.Number}, {draw.Filling.Job.Owner.Name}"));
+
+    /// <summary>There are lots to choose of something that is no cure.</summary>
+    public bool HasOtherLots => Sheet.Others.Any(line => Lots.Choices(line.IngredientId).Count > 0) || Lots.Choices(View.Batch.FormulaVersion.CasingIngredientId).Count > 0;
+
+    /// <summary>"Salt S-12, Sage none noted": those of all that holds no cure.</summary>
+    public string OtherLots => string.Join(", ", Sheet.Others.Where(line => Lots.Choices(line.IngredientId).Count > 0).Select(line => $"{line.Name} {line.Lot?.LotCode ?? "none noted"}")
+        .Concat(Lots.Choices(View.Batch.FormulaVersion.CasingIngredientId).Count == 0
+            ? []
+            : [$"{View.Batch.FormulaVersion.Casing} {Lots.Find(View.Batch.FormulaVersion.CasingIngredientId, Mix.CasingLot)?.LotCode ?? "none noted"}"]));
 
     public IActionResult OnGet(int id) => Load(id) ? Page() : NotFound();
 
@@ -102,7 +113,7 @@ public sealed class LoadModel(RecordsContext records, Verbs verbs, ShopDay shop)
         if (!Load(id))
             return NotFound();
         MixRefused = isMixed;
-        var order = Sheet.Read(ModelState, View.Load, Mix, shop.Settings, isMixed);
+        var order = Sheet.Read(ModelState, View.Load, Mix, shop.Settings, Lots, isMixed);
         if (!isMixed && Missing.Count > 0 && View.Load.Drawn.IsPositive && !Mix.WithoutThem)
             ModelState.AddModelError("Mix.WithoutThem", $"Nothing is in yet of {string.Join(", ", Missing.Select(wanted => $"{wanted.Entry.Job.Owner.Name}, job {wanted.Entry.Job.Number}"))}. Draw it, or say that it goes without.");
         if (order is null || !ModelState.IsValid)
@@ -141,9 +152,13 @@ public sealed class LoadModel(RecordsContext records, Verbs verbs, ShopDay shop)
         if (LoadView.Find(records, id, shop) is not { } view)
             return false;
         View = view;
-        foreach (var line in view.Batch.FormulaVersion.Ingredients.OrderBy(line => line.Position).Where(line => Mix.Lines.All(one => one.Position != line.Position)))
-            Mix.Lines.Add(new MixInput.Line { Position = line.Position });
-        Sheet = MixSheet.Of(view.Load, Mix, shop.Settings);
+        var formula = view.Batch.FormulaVersion;
+        Lots = LoadLots.Of(records, formula);
+        foreach (var line in formula.Ingredients.OrderBy(line => line.Position).Where(line => Mix.Lines.All(one => one.Position != line.Position)))
+            Mix.Lines.Add(new MixInput.Line { Position = line.Position, Lot = Mix.LotsProposed ? "" : Lots.Oldest(line.IngredientId) });
+        if (!Mix.LotsProposed)
+            (Mix.FatLot, Mix.CasingLot, Mix.LotsProposed) = (Lots.Oldest(formula.AddedFatIngredientId), Lots.Oldest(formula.CasingIngredientId), true);
+        Sheet = MixSheet.Of(view.Load, Mix, shop.Settings, Lots);
         return true;
     }
 }

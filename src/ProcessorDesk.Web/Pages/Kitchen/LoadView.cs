@@ -5,7 +5,7 @@ using ProcessorDesk.Web.Hosting;
 
 namespace ProcessorDesk.Web.Pages.Kitchen;
 
-/// <summary>A load as its page shows it: what is wanted of whom, where it lies, what is in, what holds it. Four queries.</summary>
+/// <summary>A load as its page shows it: what is wanted of whom, where it lies, what is in, what holds it, which lots. Five queries.</summary>
 public sealed class LoadView
 {
     private LoadView(Load load, IReadOnlyList<KitchenHold> holds) => (Load, Holds) = (load, holds);
@@ -58,6 +58,9 @@ public sealed class LoadView
                 MixedBy = records.Staff.Where(staff => staff.Id == draw.Load.MixedById).Select(staff => staff.Initials).FirstOrDefault(),
             })
             .ToList();
+        // Tracked, so that the check of the cure finds the lots by their labels.
+        if (load.MixedAt is not null)
+            records.LotUses.Where(use => use.LoadId == id).Include(use => use.Lot).ThenInclude(lot => lot.Ingredient).Load();
         var lugs = load.MixedAt is null ? Lugs(records, [.. parts.Select(part => part.Entry.JobId)], shop) : Enumerable.Empty<LugInReach>().ToLookup(lug => lug.JobId);
         return new LoadView(load, KitchenHold.OfBatch(records, load.BatchId, [load], shop))
         {

@@ -5,6 +5,15 @@ public sealed class MixInput
 {
     public string Fat { get; set; } = "";
 
+    /// <summary>The lot of the added fat; empty where none is noted.</summary>
+    public string FatLot { get; set; } = "";
+
+    /// <summary>The lot of the casings; empty where none is noted.</summary>
+    public string CasingLot { get; set; } = "";
+
+    /// <summary>The form proposed its lots before: what is empty since is meant so.</summary>
+    public bool LotsProposed { get; set; }
+
     /// <summary>One for each line of the formula, in its order.</summary>
     public List<Line> Lines { get; set; } = [];
 
@@ -23,5 +32,8 @@ public sealed class MixInput
         public int Position { get; set; }
 
         public string Weighed { get; set; } = "";
+
+        /// <summary>The lot's id; empty where none is noted.</summary>
+        public string Lot { get; set; } = "";
     }
 }

@@ -16,7 +16,7 @@ public sealed record MixSheet(Weight Lean, Weight Fat, Weight Block, IReadOnlyLi
     public static string Limit { get; } = $"{PpmText.Print(CureLimits.ComminutedNitrite)} nitrite ({CureLimits.ComminutedNitrite.AsPrinted})";
 
     /// <summary>Works the formula out for what is weighed. Fat that can't be read counts as planned.</summary>
-    public static MixSheet Of(Load load, MixInput input, ShopSettings shop)
+    public static MixSheet Of(Load load, MixInput input, ShopSettings shop, LoadLots lots)
     {
         var fat = input.Fat.Trim() == "" || !WeightText.Parse(input.Fat, shop.BenchDivision.Unit).Try(out var typed, out _) ? load.AddedFat : shop.BenchDivision.Round(typed);
         var block = load.Drawn + fat;
@@ -26,15 +26,20 @@ public sealed record MixSheet(Weight Lean, Weight Fat, Weight Block, IReadOnlyLi
         [
             .. load.Batch.FormulaVersion.Ingredients.OrderBy(line => line.Position).Zip(scaled.Lines, (line, asked) =>
             {
-                var text = input.Lines.FirstOrDefault(one => one.Position == line.Position)?.Weighed.Trim() ?? "";
+                var typed = input.Lines.FirstOrDefault(one => one.Position == line.Position);
+                var text = typed?.Weighed.Trim() ?? "";
+                var lot = lots.Find(line.IngredientId, typed?.Lot ?? "");
+                var (nitrite, nitrate) = (lot?.Nitrite ?? line.Nitrite, lot?.Nitrate ?? line.Nitrate);
+                var isCure = !nitrite.IsZero || !nitrate.IsZero;
                 return new Line(
-                    line.Position, line.Name, line.IsCure, asked.Amount, asked.Grams, asked.PoundsAndOunces,
+                    line.Position, line.IngredientId, line.Name, isCure, line.InMeatBlock, lot, asked.Amount, asked.Grams, asked.PoundsAndOunces,
                     text != "" && WeightText.Parse(text, small.Unit).Try(out var weighed, out _) ? weighed : null, WeightText.UnitOf(text, small.Unit),
-                    line.Nitrite, line.Nitrate, line.IsCure ? small.Print(ComminutedCure.Most(block, line.Nitrite, line.Nitrate, small)) : "");
+                    nitrite, nitrate, isCure ? small.Print(ComminutedCure.Most(block, nitrite, nitrate, small)) : "");
             }),
         ];
         var cures = lines.Where(line => line is { IsCure: true, Weighed: not null }).ToList();
-        return new MixSheet(load.Drawn, fat, block, lines, cures.Count == 0 ? null : ComminutedCure.Check(block, [.. cures.Select(line => line.ToCure())]));
+        var meat = lines.Where(line => line.InMeatBlock).Aggregate(block, (sum, line) => sum + (line.Weighed ?? line.Asked));
+        return new MixSheet(load.Drawn, fat, block, lines, cures.Count == 0 ? null : ComminutedCure.Check(meat, [.. cures.Select(line => line.ToCure())]));
     }
 
     public IEnumerable<Line> Cures => Lines.Where(line => line.IsCure);
@@ -42,7 +47,7 @@ public sealed record MixSheet(Weight Lean, Weight Fat, Weight Block, IReadOnlyLi
     public IEnumerable<Line> Others => Lines.Where(line => !line.IsCure);
 
     /// <summary>The order this makes; null where something can't be read or is not typed, which is noted on its field.</summary>
-    public MixOrder? Read(ModelStateDictionary state, Load load, MixInput input, ShopSettings shop, bool alreadyIn)
+    public MixOrder? Read(ModelStateDictionary state, Load load, MixInput input, ShopSettings shop, LoadLots lots, bool alreadyIn)
     {
         var fat = Weight.Zero;
         if (input.Fat.Trim() != "")
@@ -65,15 +70,23 @@ public sealed record MixSheet(Weight Lean, Weight Fat, Weight Block, IReadOnlyLi
                 state.AddModelError("Mix.AsAsked", $"Tick this, or type what was weighed in of {line.Name.ToLowerInvariant()}; 0 where it was left out.");
         }
 
-        return state.IsValid ? new MixOrder(load.Id, fat, weighed, input.LowCureBecause.Trim() == "" ? null : input.LowCureBecause, alreadyIn ? input.AlreadyInBecause : null) : null;
+        return !state.IsValid ? null : new MixOrder(load.Id, fat, weighed, input.LowCureBecause.Trim() == "" ? null : input.LowCureBecause, alreadyIn ? input.AlreadyInBecause : null)
+        {
+            Lots = Lines.Where(line => line.Lot is not null).ToDictionary(line => line.Position, line => line.Lot!.Id),
+            FatLotId = lots.Find(load.Batch.FormulaVersion.AddedFatIngredientId, input.FatLot)?.Id,
+            CasingLotId = lots.Find(load.Batch.FormulaVersion.CasingIngredientId, input.CasingLot)?.Id,
+        };
     }
 
     /// <summary>One line of the formula.</summary>
+    /// <param name="IsCure">It holds nitrite or nitrate, by the label of its lot where one is chosen.</param>
+    /// <param name="Lot">The lot chosen; null where none is noted.</param>
     /// <param name="Asked">On the small scale's division; a cure rounded down.</param>
     /// <param name="Weighed">As typed; null where it is not.</param>
     /// <param name="Most">The most of a cure that meets the limit; empty for all else.</param>
     public sealed record Line(
-        int Position, string Name, bool IsCure, Weight Asked, string Grams, string PoundsAndOunces, Weight? Weighed, WeightUnit KeyedIn, Proportion Nitrite, Proportion Nitrate, string Most)
+        int Position, int? IngredientId, string Name, bool IsCure, bool InMeatBlock, LotOnHand? Lot, Weight Asked, string Grams, string PoundsAndOunces,
+        Weight? Weighed, WeightUnit KeyedIn, Proportion Nitrite, Proportion Nitrate, string Most)
     {
         public CureAmount ToCure() => new(Name, Weighed ?? Weight.Zero, Nitrite, Nitrate, KeyedIn);
     }

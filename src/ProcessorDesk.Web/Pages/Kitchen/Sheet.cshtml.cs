@@ -30,8 +30,8 @@ public sealed class SheetModel(RecordsContext records, ShopDay shop) : StationPa
             PrintedDate.Of(shop.DayOf(batch.PlannedAt)), $"version {batch.FormulaVersion.Number}", shop.Local(shop.Now),
             [.. KitchenHold.OfBatch(records, id, batch.Loads, shop).Select(hold => hold.ToNotice())],
             [.. SafetyCautions.For(ticketed.Species).Select(caution => new Caution(caution.Heading, caution.AtTable, caution.Source))],
-            [.. batch.FormulaVersion.Ingredients.Select(line => line.AllergenWords).OfType<string>().Distinct()],
-            loads, shop.Print(shop.Settings.BenchDivision.Sum(batch.Loads.Select(load => load.Green))), SheetAfter.Of(batch));
+            [.. AllergenWords.Shown(batch.FormulaVersion.Contains, shop.Settings).Select(Wording.Of).Concat(batch.FormulaVersion.Ingredients.Select(line => line.AllergenWords).OfType<string>()).Distinct()],
+            loads, shop.Print(shop.Settings.BenchDivision.Sum(batch.Loads.Select(load => load.Green))), SheetAfter.Of(batch, shop));
         return File(BatchSheet.Draw([sheet]), "application/pdf");
     }
 

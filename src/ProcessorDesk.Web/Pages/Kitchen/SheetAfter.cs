@@ -1,6 +1,7 @@
 using ProcessorDesk.Paper;
 using ProcessorDesk.Records;
 using ProcessorDesk.Trade.Process;
+using ProcessorDesk.Web.Hosting;
 
 namespace ProcessorDesk.Web.Pages.Kitchen;
 
@@ -9,18 +10,28 @@ internal static class SheetAfter
 {
     private static readonly int[] s_shownRows = [140, 145, 150, 155, 158];
 
-    public static BatchAfter Of(Batch batch)
+    public static BatchAfter Of(Batch batch, ShopDay shop)
     {
         var needs = batch.Product.Needs();
         var rest = batch.FormulaVersion.RestMinutes;
         return new BatchAfter(
             rest == 0 ? "" : $"At least {ProcessTime.Print(TimeSpan.FromMinutes(rest))}, kept cold",
-            "",
+            Casings(batch, shop),
             [
                 .. needs.HasFlag(ProcessNeeds.Fermentation) ? [BatchLog.Fermenting(Souring())] : Array.Empty<BatchLog>(),
                 .. needs.HasFlag(ProcessNeeds.Lethality) ? [BatchLog.Cooking(Cooking())] : Array.Empty<BatchLog>(),
                 .. needs.HasFlag(ProcessNeeds.Cooling) ? [BatchLog.Chilling(Chilling())] : Array.Empty<BatchLog>(),
             ]);
+    }
+
+    /// <summary>What to soak: whole casings for the green weight of each load as planned, up.</summary>
+    private static string Casings(Batch batch, ShopDay shop)
+    {
+        if (batch.FormulaVersion is not { Casing: { } name, CasingHolds: { } holds })
+            return "";
+        var loads = batch.Loads.OrderBy(load => load.Number).Select(load => (load.Number, Count: batch.FormulaVersion.CasingsFor(load.Green))).ToList();
+        var each = loads.Count == 1 ? "" : $": {string.Join(", ", loads.Select(load => $"load {load.Number} {load.Count}"))}";
+        return $"{name}, {shop.Print(holds)} each: soak {loads.Sum(load => load.Count)}{each}";
     }
 
     private static string Souring() =>

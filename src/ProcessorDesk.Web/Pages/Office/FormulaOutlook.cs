@@ -8,26 +8,30 @@ namespace ProcessorDesk.Web.Pages.Office;
 
 /// <summary>What a formula comes to, before anything is weighed.</summary>
 /// <param name="Additions">All that is not meat, in percent of the meat block.</param>
-/// <param name="Agents">Nitrite and nitrate on the meat block, each with its limit and source; empty where nothing bears any.</param>
-public sealed record FormulaOutlook(string Meat, string Additions, string Green, IReadOnlyList<FormulaOutlook.Agent> Agents, IReadOnlyList<Finding> Findings)
+/// <param name="Agents">Nitrite, nitrate and accelerator on the meat, each with its limit and source; empty where nothing bears any.</param>
+/// <param name="Findings">Why it can't be kept.</param>
+public sealed record FormulaOutlook(string Meat, string Additions, string Green, IReadOnlyList<FormulaOutlook.Agent> Agents, IReadOnlyList<Finding> Findings, FormulaContents Contents)
 {
-    private static readonly Ratio s_hundred = Ratio.Of(100, 1);
-
-    public static FormulaOutlook Of(string product, bool isCured, FormulaVersion version)
+    public static FormulaOutlook Of(Product product, FormulaVersion version)
     {
-        var formula = new Formula(product, version.LeanShare, isCured,
-            [.. version.Ingredients.OrderBy(line => line.Position).Select(line => new FormulaLine(line.Name, line.OfMeatBlock, line.Nitrite, line.Nitrate, line.IsCure))]);
+        var formula = version.ToTrade(product);
         var fat = Proportion.FromPartsPerMillion(Proportion.Whole.PartsPerMillion - version.LeanShare.PartsPerMillion);
         return new FormulaOutlook(
             fat.IsZero ? "All of it the owner's lean" : $"{version.LeanShare.Print()} lean, {fat.Print()} {version.AddedFat}{(version.AddedFatIsPork ? " (pork)" : "")}",
-            Percent(formula.Additions) + " %",
-            Percent(formula.Additions + Ratio.One) + " lb",
+            Percent(formula.Additions),
+            Figure(formula.Additions + Ratio.One) + " lb",
             [
                 .. Held("Nitrite", formula.Nitrite, CureLimits.ComminutedNitrite),
                 .. Held("Nitrate", formula.Nitrate, CureLimits.ComminutedNitrate),
+                .. Held("Accelerator, acid", formula.Accelerator(AcceleratorKind.Acid), CureRule.AcceleratorLimit(AcceleratorKind.Acid)),
+                .. Held("Accelerator, sodium salt", formula.Accelerator(AcceleratorKind.Salt), CureRule.AcceleratorLimit(AcceleratorKind.Salt)),
             ],
-            formula.Check());
+            formula.Check(),
+            FormulaContents.Of(product, version, formula));
     }
+
+    /// <summary>"1.98 %".</summary>
+    internal static string Percent(Ratio part) => Figure(part) + " %";
 
     private static IEnumerable<Agent> Held(string name, Ratio part, CureLimit limit) => part.IsZero
         ? []
@@ -36,11 +40,9 @@ public sealed record FormulaOutlook(string Meat, string Additions, string Green,
             part > limit.Figure ? PpmText.PrintPast(part.PartsPerMillion, limit) : PpmText.Print(part.PartsPerMillion, limit),
             $"{PpmText.Print(limit)} ({limit.AsPrinted})", limit.Source, part > limit.Figure)];
 
-    private static string Percent(Ratio part)
-    {
-        var hundredfold = part * s_hundred;
-        return decimal.Round((decimal)hundredfold.Numerator / (decimal)hundredfold.Denominator, 2, MidpointRounding.AwayFromZero).ToString("0.##", CultureInfo.InvariantCulture);
-    }
+    /// <summary>Of a hundred.</summary>
+    private static string Figure(Ratio part) =>
+        decimal.Round((part * Ratio.Of(100, 1)).ToDecimal(), 2, MidpointRounding.AwayFromZero).ToString("0.##", CultureInfo.InvariantCulture);
 
     public sealed record Agent(string Name, string Ppm, string Limit, string Source, bool IsOver);
 }

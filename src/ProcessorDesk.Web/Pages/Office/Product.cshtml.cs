@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.Mvc.RazorPages;
 using Microsoft.EntityFrameworkCore;
 using ProcessorDesk.Records;
 using ProcessorDesk.Trade;
+using ProcessorDesk.Trade.Formulas;
 using ProcessorDesk.Web.Forms;
 using ProcessorDesk.Web.Hosting;
 
@@ -21,9 +22,11 @@ public sealed class ProductModel(RecordsContext records, Verbs verbs, ShopDay sh
 
     public IEnumerable<(FormulaVersion Version, FormulaOutlook Outlook)> Versions => Known is null
         ? []
-        : Known.Formulas.OrderByDescending(formula => formula.Number).Select(formula => (formula, FormulaOutlook.Of(Known.Name, Known.Cured, formula)));
+        : Known.Formulas.OrderByDescending(formula => formula.Number).Select(formula => (formula, FormulaOutlook.Of(Known, formula)));
 
     public IReadOnlyList<Choice> Kinds => Choice.Of<ProcessKind>(Wording.Of);
+
+    public IReadOnlyList<Choice> Classes => Choice.Of<ProductClass>(Wording.Of);
 
     public IActionResult OnGet(int? id)
     {
@@ -70,6 +73,7 @@ public sealed class ProductModel(RecordsContext records, Verbs verbs, ShopDay sh
         if (product is null)
             records.Products.Add(product = new Product(name, Input.ProcessKind!.Value, Input.Cured));
         product.Describe(name, Input.ProcessKind!.Value, Input.Cured);
+        product.GuideBy(Input.Class);
         records.SaveChanges();
         return Outcome.Done(product.Id);
     }
@@ -99,6 +103,7 @@ public sealed class ProductModel(RecordsContext records, Verbs verbs, ShopDay sh
             ModelState.SeenBoth(this, known.Version);
             Differences = Difference.Of(
                 ("Name", known.Name, Input.Name), ("Made", Wording.Of(known.ProcessKind), Input.ProcessKind is { } kind ? Wording.Of(kind) : ""),
+                ("Beside the rules for", known.Class is { } rules ? Wording.Of(rules) : "", Input.Class is { } typed ? Wording.Of(typed) : ""),
                 ("Cure", known.Cured ? "With cure" : "Without", Input.Cured ? "With cure" : "Without"));
         }
 
@@ -112,6 +117,9 @@ public sealed class ProductModel(RecordsContext records, Verbs verbs, ShopDay sh
             : null;
         return id is null || Known is not null;
     }
+
+    /// <summary>As they are kept with the line, or in the words of a version older than the larder.</summary>
+    public string AllergensOf(FormulaIngredient line) => line.AllergenWords ?? AllergenWords.Say(line.Contains, shop.Settings);
 
     public string Moment(DateTime utc) => shop.Moment(utc);
 

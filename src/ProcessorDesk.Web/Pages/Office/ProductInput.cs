@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Mvc.ModelBinding;
 using ProcessorDesk.Records;
+using ProcessorDesk.Trade.Formulas;
 
 namespace ProcessorDesk.Web.Pages.Office;
 
@@ -12,7 +13,10 @@ public sealed class ProductInput
 
     public bool Cured { get; set; }
 
-    public static ProductInput Of(Product product) => new() { Name = product.Name, ProcessKind = product.ProcessKind, Cured = product.Cured };
+    /// <summary>Whose rules for product for sale are shown beside the formula; null for none.</summary>
+    public ProductClass? Class { get; set; }
+
+    public static ProductInput Of(Product product) => new() { Name = product.Name, ProcessKind = product.ProcessKind, Cured = product.Cured, Class = product.Class };
 
     /// <summary>Notes what can't be kept on its field.</summary>
     public bool Check(ModelStateDictionary state)

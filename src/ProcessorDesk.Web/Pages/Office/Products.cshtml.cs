@@ -24,6 +24,6 @@ public sealed class ProductsModel(RecordsContext records) : StationPage
 
     public sealed record Row(Product Product, FormulaVersion? Latest)
     {
-        public FormulaOutlook? Outlook => Latest is null ? null : FormulaOutlook.Of(Product.Name, Product.Cured, Latest);
+        public FormulaOutlook? Outlook => Latest is null ? null : FormulaOutlook.Of(Product, Latest);
     }
 }

@@ -95,7 +95,7 @@ public sealed class ShopModel(RecordsContext records, Verbs verbs, ShopDay day, 
             ("Without a tag", Wording.Of(theirs.TagRule), Wording.Of(Input.TagRule)), ("Tax", theirs.TaxRate, Input.TaxRate), ("Tax is called", theirs.TaxWording, Input.TaxWording),
             ("May be unaccounted for", theirs.Tolerance, Input.Tolerance), ("Rail scale", theirs.RailDivision, Input.RailDivision),
             ("Bench scale", theirs.BenchDivision, Input.BenchDivision), ("Cure scale", theirs.CureDivision, Input.CureDivision),
-            ("Mixer", theirs.MixerCapacity, Input.MixerCapacity), ("Days until unclaimed", theirs.UnclaimedAfterDays, Input.UnclaimedAfterDays),
+            ("Mixer", theirs.MixerCapacity, Input.MixerCapacity), ("Mustard and celery", theirs.MoreAllergens ? "shown" : "not shown", Input.MoreAllergens ? "shown" : "not shown"), ("Days until unclaimed", theirs.UnclaimedAfterDays, Input.UnclaimedAfterDays),
             ("Public address", theirs.PublicAddress, Input.PublicAddress));
     }
 }

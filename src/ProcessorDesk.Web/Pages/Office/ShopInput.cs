@@ -37,6 +37,8 @@ public sealed class ShopInput
 
     public string MixerCapacity { get; set; } = "";
 
+    public bool MoreAllergens { get; set; }
+
     public string UnclaimedAfterDays { get; set; } = "";
 
     public string PublicAddress { get; set; } = "";
@@ -57,6 +59,7 @@ public sealed class ShopInput
         BenchDivision = shop.BenchDivision.ToString(),
         CureDivision = shop.CureDivision.ToString(),
         MixerCapacity = shop.BenchDivision.Print(shop.MixerCapacity),
+        MoreAllergens = shop.MoreAllergens,
         UnclaimedAfterDays = shop.UnclaimedAfterDays.ToString(CultureInfo.InvariantCulture),
         PublicAddress = shop.PublicAddress ?? "",
     };
@@ -95,6 +98,7 @@ public sealed class ShopInput
             shop.SetRules(TagRule, tax, TaxWording, tolerance);
             shop.SetScales(rail!.Value, bench!.Value, cure!.Value);
             shop.SetMixer(mixer);
+            shop.SetMoreAllergens(MoreAllergens);
             shop.SetUnclaimedAfter(unclaimed);
             shop.SetPublicAddress(address);
         };
