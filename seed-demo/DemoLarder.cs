@@ -40,7 +40,7 @@ internal static class DemoLarder
         return all.ToDictionary(one => one.Name);
     }
 
-    /// <summary>Dry goods for the whole season at its start; fat by the fortnight; a bag of salt that ran out, and mustard that runs low.</summary>
+    /// <summary>Dry goods for the whole season at its start; fat by the fortnight, and the old is used up then; a bag of salt that ran out, and mustard that runs low.</summary>
     public static void Receive(Season season)
     {
         (string Name, decimal Amount)[] dry =
@@ -53,10 +53,20 @@ internal static class DemoLarder
             season.Records.UseUpLot(season.Records.IngredientLots.Where(lot => lot.Ingredient.Name == "Salt" && lot.UsedUpAt == null).OrderBy(lot => lot.ReceivedOn).Select(lot => lot.Id).First(), act));
         for (var day = 81; day > 0; day -= 14)
         {
+            if (day < 81)
+                UseUp(season, day);
             Receive(season, Pork, day, 120m, "Ostrow Packing", "Est. 00417");
             Receive(season, Suet, day, 30m, "Ostrow Packing", "Est. 00417");
         }
     }
+
+    /// <summary>No fat is kept longer than a fortnight.</summary>
+    private static void UseUp(Season season, int daysAgo) => season.Do(season.At(daysAgo, 7, 0), "use lots up", "BQ", "Kitchen", act =>
+    {
+        foreach (var lot in season.Records.IngredientLots.Open().Where(lot => lot.Ingredient.Kind == IngredientKind.Meat).Select(lot => lot.Id).ToList())
+            season.Records.UseUpLot(lot, act);
+        return Outcome.Done();
+    });
 
     private static void Receive(Season season, string name, int daysAgo, decimal amount, string supplier, string? establishment = null) =>
         season.Do(season.At(daysAgo, 7, 5), "receive a lot", "BQ", "Kitchen", act =>

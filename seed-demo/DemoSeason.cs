@@ -47,6 +47,7 @@ public static class DemoSeason
                 shop.Name, "1 Tannery Row, Nettlefork", "(262) 555-0100", Zone,
                 "Meat not fetched within 30 days of our notice is given away as state rules allow. We keep your meat apart unless you agreed to pooling.", promiseDays: 14);
             shop.SetRules(TagRule.Hold, Proportion.FromPercent(5.5m), "Sales tax", Proportion.FromPercent(5m));
+            shop.SetMoreAllergens(true);
             DemoStaff.Hire(records);
             DemoProducts.Make(records, act.Now);
             records.Lugs.AddRange(Enumerable.Range(1, Lugs).Select(number =>

@@ -1,7 +1,7 @@
 namespace ProcessorDesk.Records;
 
 /// <summary>The nine of United States law, and two that count elsewhere. The numbers are stored, as their sum.</summary>
-/// <remarks>Source: the nine, 21 U.S.C. 321(qq); mustard and celery by the shop's setting.</remarks>
+/// <remarks>Source of the nine: 21 U.S.C. 321(qq), from memory. Mustard and celery are shown by the shop's setting.</remarks>
 [Flags]
 public enum Allergen
 {

@@ -153,7 +153,7 @@ public sealed class LoadModel(RecordsContext records, Verbs verbs, ShopDay shop)
             return false;
         View = view;
         var formula = view.Batch.FormulaVersion;
-        Lots = LoadLots.Of(records, formula);
+        Lots = view.IsToMix ? LoadLots.Of(records, formula) : LoadLots.None;
         foreach (var line in formula.Ingredients.OrderBy(line => line.Position).Where(line => Mix.Lines.All(one => one.Position != line.Position)))
             Mix.Lines.Add(new MixInput.Line { Position = line.Position, Lot = Mix.LotsProposed ? "" : Lots.Oldest(line.IngredientId) });
         if (!Mix.LotsProposed)

@@ -1,5 +1,6 @@
 using System.Globalization;
 using ProcessorDesk.Records;
+using ProcessorDesk.Trade;
 using ProcessorDesk.Web.Forms;
 
 namespace ProcessorDesk.Web.Pages.Kitchen;
@@ -10,6 +11,9 @@ public sealed class LoadLots
     private readonly ILookup<int, LotOnHand> _open;
 
     private LoadLots(ILookup<int, LotOnHand> open) => _open = open;
+
+    /// <summary>For a load that is mixed: nothing to choose from any more.</summary>
+    public static LoadLots None { get; } = new(Array.Empty<LotOnHand>().ToLookup(lot => lot.IngredientId));
 
     public static LoadLots Of(RecordsContext records, FormulaVersion formula)
     {
@@ -30,6 +34,8 @@ public sealed class LoadLots
     [
         .. _open[id].Select(lot => new Choice(
             lot.Id.ToString(CultureInfo.InvariantCulture), lot.LotCode,
-            string.Join(", ", new[] { $"received {lot.ReceivedOn.ToString("d MMM", CultureInfo.InvariantCulture)}", LarderWords.Strength(lot.Nitrite, lot.Nitrate) }.Where(words => words != ""))))
+            string.Join(", ", new[] { $"received {lot.ReceivedOn.ToString("d MMM", CultureInfo.InvariantCulture)}", Left(lot), LarderWords.Strength(lot.Nitrite, lot.Nitrate) }.Where(words => words != ""))))
     ];
+
+    private static string Left(LotOnHand lot) => (lot.Pieces > 0 ? LarderWords.Pieces(lot.PiecesLeft) : LarderWords.Amount(lot.Left, WeightUnit.Pound)) + " left";
 }
