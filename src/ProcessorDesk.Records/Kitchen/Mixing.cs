@@ -110,7 +110,7 @@ public static class Mixing
             records.BatchSteps.Add(new BatchStep(batch.Id, BatchStepKind.RestStarted, act.Now, act.Hand.Id));
     }
 
-    private static List<LoadIngredient> Weighed(Load load, MixOrder order, ScaledFormula scaled, IReadOnlyDictionary<int, IngredientLot> lots) =>
+    private static List<LoadIngredient> Weighed(Load load, MixOrder order, ScaledFormula scaled, Dictionary<int, IngredientLot> lots) =>
     [
         .. load.Batch.FormulaVersion.Ingredients.OrderBy(line => line.Position).Zip(scaled.Lines, (line, asked) =>
         {
