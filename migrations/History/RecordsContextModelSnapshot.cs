@@ -2304,6 +2304,15 @@ namespace ProcessorDesk.Migrations.History
                                 .HasColumnName("CureDivisionUnit");
                         });
 
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "DayHolds", "ProcessorDesk.Records.ShopSettings.DayHolds#Weight", b1 =>
+                        {
+                            b1.IsRequired();
+
+                            b1.Property<long>("Milligrams")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("DayHoldsMg");
+                        });
+
                     b.ComplexProperty(typeof(Dictionary<string, object>), "MixerCapacity", "ProcessorDesk.Records.ShopSettings.MixerCapacity#Weight", b1 =>
                         {
                             b1.IsRequired();
@@ -2324,6 +2333,24 @@ namespace ProcessorDesk.Migrations.History
                             b1.Property<int>("Unit")
                                 .HasColumnType("INTEGER")
                                 .HasColumnName("RailDivisionUnit");
+                        });
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "SmallestFill", "ProcessorDesk.Records.ShopSettings.SmallestFill#Weight", b1 =>
+                        {
+                            b1.IsRequired();
+
+                            b1.Property<long>("Milligrams")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("SmallestFillMg");
+                        });
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "SmokehouseHolds", "ProcessorDesk.Records.ShopSettings.SmokehouseHolds#Weight", b1 =>
+                        {
+                            b1.IsRequired();
+
+                            b1.Property<long>("Milligrams")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("SmokehouseHoldsMg");
                         });
 
                     b.ComplexProperty(typeof(Dictionary<string, object>), "TaxRate", "ProcessorDesk.Records.ShopSettings.TaxRate#Proportion", b1 =>

@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using ProcessorDesk.Trade;
 using ProcessorDesk.Trade.Kitchen;
+using ProcessorDesk.Trade.Kitchen.Planning;
 
 namespace ProcessorDesk.Records;
 
@@ -11,8 +12,26 @@ public static class BatchPlanning
     /// One batch of allotments of one product, divided into mixer loads. Refused where something is held, where owners who did not
     /// all agree to pooling would meet, or where the formula lacks its cure. Its result is the batch's id.
     /// </summary>
-    public static Outcome PlanBatch(this RecordsContext records, IReadOnlyList<int> allotmentIds, Act act)
+    public static Outcome PlanBatch(this RecordsContext records, IReadOnlyList<int> allotmentIds, Act act) => records.PlanBatch(new BatchOrder(allotmentIds), act);
+
+    /// <summary>All the batches of a day, or none: what one of them is refused for keeps back the others too.</summary>
+    public static Outcome PlanDay(this RecordsContext records, IReadOnlyList<BatchOrder> batches, Act act)
     {
+        if (batches.Count == 0)
+            return Outcome.Refused(new Finding("Allotments", "Nothing is planned for today. Put something into a load first."));
+        foreach (var batch in batches)
+        {
+            if (records.PlanBatch(batch, act) is { IsDone: false } refused)
+                return refused;
+        }
+
+        return Outcome.Done(batches.Count);
+    }
+
+    /// <inheritdoc cref="PlanBatch(RecordsContext, IReadOnlyList{int}, Act)"/>
+    public static Outcome PlanBatch(this RecordsContext records, BatchOrder order, Act act)
+    {
+        var allotmentIds = order.Allotments;
         var allotments = records.GrindAllotments
             .Include(one => one.Product)
             .Include(one => one.FormulaVersion).ThenInclude(formula => formula.Ingredients)
@@ -35,7 +54,13 @@ public static class BatchPlanning
 
         var ordered = allotments.OrderBy(one => jobs[one.AgreedSplitId].Number).ThenBy(one => one.Position).ToList();
         var pooling = jobs.Values.Select(job => job.OwnerId).Distinct().Count() > 1 ? Pooling.Pooled : Pooling.Own;
-        var plan = MixerLoads.Plan([.. ordered.Select(one => new BatchPart(one.Lean, one.AddedFat, one.Green))], shop.MixerCapacity, division);
+        List<BatchPart> parts = ordered.ConvertAll(one => new BatchPart(one.Lean, one.AddedFat, one.Green));
+        if (order.Loads is { } loads && !IsAsItWaits(loads, ordered, shop))
+            return Outcome.Refused(new Finding("Allotments", "What waits, or the mixer, has changed since the day was planned. Look at the plan again."));
+        var plan = order.Loads is { } arranged
+            ? MixerLoads.Arrange(parts, [.. arranged.Select(load => load.Pieces.Select(piece => (ordered.FindIndex(one => one.Id == piece.Allotment), piece.Green)).ToList())], division)
+            : pooling == Pooling.Pooled ? PooledLoads.Divide(parts, shop.MixerCapacity, shop.SmallestFill, division).Loads
+            : MixerLoads.Plan(parts, shop.MixerCapacity, division);
         var entries = ordered.ConvertAll(one => new BatchEntry(one.Id, jobs[one.AgreedSplitId].Id));
         var batch = new Batch(act.NextBatchNumber(), ordered[0].FormulaVersion, pooling, act.Now, act.Hand.Id);
         batch.Run(records.LastProgramme(batch.ProductId));
@@ -64,6 +89,15 @@ public static class BatchPlanning
             entry.Leave(act.Now);
         batch.End(act.Now, act.Hand.Id, because);
         return Outcome.Done(batchId);
+    }
+
+    private static bool IsAsItWaits(IReadOnlyList<HandLoad> loads, List<GrindAllotment> allotments, ShopSettings shop)
+    {
+        var division = shop.BenchDivision;
+        return loads.All(load => Count(load.Pieces) <= division.CountDown(shop.MixerCapacity))
+            && allotments.All(one => Count(loads.SelectMany(load => load.Pieces).Where(piece => piece.Allotment == one.Id)) == division.CountOf(one.Green));
+
+        long Count(IEnumerable<HandPiece> pieces) => pieces.Sum(piece => division.CountOf(piece.Green));
     }
 
     private static List<Finding> Refusals(

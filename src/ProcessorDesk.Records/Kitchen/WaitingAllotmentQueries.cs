@@ -22,14 +22,17 @@ public static class WaitingAllotmentQueries
                 one.Id,
                 one.ProductId,
                 Product = one.Product.Name,
+                one.FormulaVersionId,
                 FormulaNumber = one.FormulaVersion.Number,
                 JobId = job.Id,
                 job.Number,
+                job.OwnerId,
                 Owner = job.Owner.Name,
                 job.Pooling,
                 job.NoPork,
                 job.PromisedFor,
                 one.Lean,
+                one.AddedFat,
                 one.Green,
                 Species = (Trade.Species?)share.Animal.Species,
             };
@@ -39,7 +42,8 @@ public static class WaitingAllotmentQueries
                group row by row.Id into animals
                let one = animals.First()
                select new WaitingAllotment(
-                   one.Id, one.ProductId, one.Product, one.FormulaNumber, one.JobId, one.Number, one.Owner, one.Pooling, one.NoPork, one.PromisedFor, one.Lean, one.Green,
+                   one.Id, one.ProductId, one.Product, one.FormulaVersionId, one.FormulaNumber, one.JobId, one.Number, one.OwnerId, one.Owner, one.Pooling, one.NoPork, one.PromisedFor,
+                   one.Lean, one.AddedFat, one.Green,
                    [.. animals.Select(row => row.Species).OfType<Trade.Species>().Distinct()])
         ];
     }

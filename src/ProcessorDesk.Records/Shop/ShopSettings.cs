@@ -76,6 +76,14 @@ public sealed class ShopSettings : IVersioned
 
     /// <summary>How far the smokehouse's thermometer may be off; zero or more.</summary>
     public Temperature ThermometerAccuracy { get; private set; }
+    /// <summary>The least green weight the mixer mixes well; zero where the shop sets none.</summary>
+    public Weight SmallestFill { get; private set; }
+
+    /// <summary>Green weight the smokehouse takes in a day; zero where the shop sets none.</summary>
+    public Weight SmokehouseHolds { get; private set; }
+
+    /// <summary>Green weight the kitchen gets done in a day; zero where the shop sets none.</summary>
+    public Weight DayHolds { get; private set; }
 
     /// <summary>Days in boxes after which a job counts as unclaimed and its owner is chased, by the shop's own written policy.</summary>
     public int UnclaimedAfterDays { get; private set; }
@@ -116,6 +124,9 @@ public sealed class ShopSettings : IVersioned
     /// <exception cref="ArgumentOutOfRangeException">The mixer holds nothing.</exception>
     public void SetMixer(Weight capacity) =>
         MixerCapacity = capacity.IsPositive ? capacity : throw new ArgumentOutOfRangeException(nameof(capacity), "A mixer holds more than nothing.");
+
+    /// <summary>Zero for each that is not set.</summary>
+    public void SetDay(Weight smallestFill, Weight smokehouse, Weight day) => (SmallestFill, SmokehouseHolds, DayHolds) = (smallestFill, smokehouse, day);
 
     public void SetMoreAllergens(bool shown) => MoreAllergens = shown;
 

@@ -24,10 +24,22 @@ public static class MixerLoads
         var total = greens.Sum();
         var loads = (total + full - 1) / full;
         var room = LargestRemainder.Split(total, [.. Enumerable.Repeat(1L, checked((int)loads))]);
-        var filled = Fill(greens, room);
-        return [.. filled.Select(load => new MixerLoad(
-            [.. load.Select(piece => piece.Of(parts[piece.Part], division, filled))]))];
+        return Of(parts, Fill(greens, room), division);
     }
+
+    /// <summary>Loads arranged by hand. Lean and fat of a part follow its green weight, as in <see cref="Plan"/>; two pieces of a part in one load are one.</summary>
+    /// <param name="loads">What goes into each: the place of a part among <paramref name="parts"/>, and how much of it.</param>
+    /// <exception cref="ArgumentException">The pieces of a part do not add up to it.</exception>
+    public static IReadOnlyList<MixerLoad> Arrange(IReadOnlyList<BatchPart> parts, IReadOnlyList<IReadOnlyList<(int Part, Weight Green)>> loads, ScaleDivision division)
+    {
+        List<List<Cut>> cuts = [.. loads.Select(load => load.GroupBy(piece => piece.Part).Select(pieces => new Cut(pieces.Key, pieces.Sum(piece => division.CountOf(piece.Green)))).ToList())];
+        if (parts.Index().Any(part => cuts.SelectMany(load => load).Where(cut => cut.Part == part.Index).Sum(cut => cut.Count) != division.CountOf(part.Item.Green)))
+            throw new ArgumentException("The pieces of a part add up to it.", nameof(loads));
+        return Of(parts, cuts, division);
+    }
+
+    private static MixerLoad[] Of(IReadOnlyList<BatchPart> parts, List<List<Cut>> loads, ScaleDivision division) =>
+        [.. loads.Select(load => new MixerLoad([.. load.Select(piece => piece.Of(parts[piece.Part], division, loads))]))];
 
     private static List<List<Cut>> Fill(long[] greens, long[] room)
     {

@@ -1,5 +1,6 @@
 using ProcessorDesk.Trade;
 using ProcessorDesk.Trade.Grinding;
+using ProcessorDesk.Trade.Kitchen.Planning;
 using Xunit;
 
 namespace ProcessorDesk.Records.Tests.Kitchen;
@@ -29,9 +30,16 @@ public sealed class SharesTests(KitchenShop shop) : IClassFixture<KitchenShop>
     [Fact]
     public void Loads_weighed_alone_go_back_to_those_in_them()
     {
-        // 16.32 and 24.48 lb green in two loads of 20.40: the first owner 16.32 in load 1, the second 4.08 and 20.40.
+        // 16.32 and 24.48 lb green in two loads of 20.40, cut by hand: the first owner 16.32 in load 1, the second 4.08 and 20.40.
         var jobs = Pooled("Sal", 12m, 18m);
-        var batch = shop.Plan([.. jobs.Select(job => job.Allotments[KitchenShop.Hot])]);
+        var (first, second) = (jobs[0].Allotments[KitchenShop.Hot], jobs[1].Allotments[KitchenShop.Hot]);
+        var batch = shop.Must((records, act) => records.PlanBatch(
+            BatchOrder.Of(
+            [
+                new HandLoad([new HandPiece(first, Weight.FromPounds(16.32m)), new HandPiece(second, Weight.FromPounds(4.08m))]),
+                new HandLoad([new HandPiece(second, Weight.FromPounds(20.40m))]),
+            ]),
+            act));
         MakeAsPlanned(batch, jobs);
         var loads = shop.LoadsOf(batch);
 

@@ -95,7 +95,9 @@ public sealed class ShopModel(RecordsContext records, Verbs verbs, ShopDay day, 
             ("Without a tag", Wording.Of(theirs.TagRule), Wording.Of(Input.TagRule)), ("Tax", theirs.TaxRate, Input.TaxRate), ("Tax is called", theirs.TaxWording, Input.TaxWording),
             ("May be unaccounted for", theirs.Tolerance, Input.Tolerance), ("Rail scale", theirs.RailDivision, Input.RailDivision),
             ("Bench scale", theirs.BenchDivision, Input.BenchDivision), ("Cure scale", theirs.CureDivision, Input.CureDivision),
-            ("Mixer", theirs.MixerCapacity, Input.MixerCapacity), ("Mustard and celery", theirs.MoreAllergens ? "shown" : "not shown", Input.MoreAllergens ? "shown" : "not shown"), ("Days until unclaimed", theirs.UnclaimedAfterDays, Input.UnclaimedAfterDays),
+            ("Mustard and celery", theirs.MoreAllergens ? "shown" : "not shown", Input.MoreAllergens ? "shown" : "not shown"),
+            ("Mixer", theirs.MixerCapacity, Input.MixerCapacity), ("Smallest good fill", theirs.SmallestFill, Input.SmallestFill), ("Smokehouse in a day", theirs.SmokehouseHolds, Input.SmokehouseHolds),
+            ("The kitchen in a day", theirs.DayHolds, Input.DayHolds), ("Days until unclaimed", theirs.UnclaimedAfterDays, Input.UnclaimedAfterDays),
             ("Public address", theirs.PublicAddress, Input.PublicAddress));
     }
 }

@@ -38,6 +38,11 @@ public sealed class ShopInput
     public string MixerCapacity { get; set; } = "";
 
     public bool MoreAllergens { get; set; }
+    public string SmallestFill { get; set; } = "";
+
+    public string SmokehouseHolds { get; set; } = "";
+
+    public string DayHolds { get; set; } = "";
 
     public string UnclaimedAfterDays { get; set; } = "";
 
@@ -60,6 +65,9 @@ public sealed class ShopInput
         CureDivision = shop.CureDivision.ToString(),
         MixerCapacity = shop.BenchDivision.Print(shop.MixerCapacity),
         MoreAllergens = shop.MoreAllergens,
+        SmallestFill = Printed(shop, shop.SmallestFill),
+        SmokehouseHolds = Printed(shop, shop.SmokehouseHolds),
+        DayHolds = Printed(shop, shop.DayHolds),
         UnclaimedAfterDays = shop.UnclaimedAfterDays.ToString(CultureInfo.InvariantCulture),
         PublicAddress = shop.PublicAddress ?? "",
     };
@@ -74,6 +82,7 @@ public sealed class ShopInput
         var bench = Division(state, BenchDivision, nameof(BenchDivision));
         var cure = Division(state, CureDivision, nameof(CureDivision));
         var mixer = state.Read(WeightText.Parse(MixerCapacity, WeightUnit.Pound), "Input.MixerCapacity");
+        var (fill, smokehouse, day) = (Limit(state, SmallestFill, nameof(SmallestFill)), Limit(state, SmokehouseHolds, nameof(SmokehouseHolds)), Limit(state, DayHolds, nameof(DayHolds)));
         var unclaimed = state.Read(CountText.Parse(UnclaimedAfterDays), "Input.UnclaimedAfterDays");
         var (address, addressProblem) = Office.PublicAddress.Read(PublicAddress);
         if (addressProblem is not null)
@@ -88,6 +97,8 @@ public sealed class ShopInput
             state.AddModelError("Input.BenchDivision", "The bench scale weighs in pounds, because charges are by the pound. Type it like 0.01 lb.");
         if (!state.HasProblem("Input.MixerCapacity") && !mixer.IsPositive)
             state.AddModelError("Input.MixerCapacity", "A mixer holds more than nothing. Type what one filling may weigh, for example 25 lb.");
+        if (mixer.IsPositive && fill > mixer)
+            state.AddModelError("Input.SmallestFill", "That is more than one filling of the mixer. Type less, or leave it blank.");
         if (!state.HasProblem("Input.UnclaimedAfterDays") && unclaimed < 1)
             state.AddModelError("Input.UnclaimedAfterDays", "Type one day or more.");
         if (!state.IsValid)
@@ -99,10 +110,17 @@ public sealed class ShopInput
             shop.SetScales(rail!.Value, bench!.Value, cure!.Value);
             shop.SetMixer(mixer);
             shop.SetMoreAllergens(MoreAllergens);
+            shop.SetDay(fill, smokehouse, day);
             shop.SetUnclaimedAfter(unclaimed);
             shop.SetPublicAddress(address);
         };
     }
+
+    private static string Printed(ShopSettings shop, Weight weight) => weight.IsZero ? "" : shop.BenchDivision.Print(weight);
+
+    /// <summary>Blank is none.</summary>
+    private static Weight Limit(ModelStateDictionary state, string typed, string field) =>
+        string.IsNullOrWhiteSpace(typed) ? Weight.Zero : state.Read(WeightText.Parse(typed, WeightUnit.Pound), "Input." + field);
 
     private static ScaleDivision? Division(ModelStateDictionary state, string typed, string field)
     {
