@@ -79,7 +79,7 @@ run_project() {
   name=$(basename "$project" .csproj)
   printf '\n== %s\n' "$name"
   dotnet test "$project" --no-build --nologo "${filter[@]}" --results-directory "$results" \
-    --logger "trx;LogFileName=$name.trx" --blame-hang-timeout 10min --blame-hang-dump-type none
+    --logger "trx;LogFileName=$name.trx" --blame-hang-timeout 30min --blame-hang-dump-type none
   status=$?
   if [ ! -f "$results/$name.trx" ]; then
     printf '%s left no result file.\n' "$name"

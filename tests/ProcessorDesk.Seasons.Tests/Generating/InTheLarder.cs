@@ -45,8 +45,8 @@ internal sealed class InTheLarder(Season season)
             var isMeat = ingredient.Kind == IngredientKind.Meat;
             var lot = new IngredientLot(
                 new LotReceipt(
-                    ingredient.Id, $"{ingredient.Name[..1]}-{season.Now:yyMMdd}", DateOnly.FromDateTime(season.Now), ingredient.GoesByPiece ? Weight.Zero : Weight.FromPounds(4_000m),
-                    ingredient.GoesByPiece ? 5_000 : 0, ingredient.Nitrite, ingredient.Nitrate, "Example Supply", isMeat ? "Est. 00000" : null),
+                    ingredient.Id, $"{ingredient.Name[..1]}-{season.Now:yyMMdd}", DateOnly.FromDateTime(season.Now), ingredient.GoesByPiece ? Weight.Zero : Weight.FromPounds(40_000m),
+                    ingredient.GoesByPiece ? 100_000 : 0, ingredient.Nitrite, ingredient.Nitrate, "Example Supply", isMeat ? "Est. 00000" : null),
                 season.Now, season.Hand.Id);
             season.Add(lot);
             _open[ingredient.Id] = lot;

@@ -37,7 +37,7 @@ public static class YieldCalculator
     {
         var weight = entries.Of(s_weight);
         if (PublishedRatios.Find(entries.Of(s_species), entries.Of(s_from), entries.Of(s_to)) is not { } ratio)
-            return Refusal.Impossible(s_to.Name, $"For this animal no ratio is published from one to the other: {Forecasting.NonePublished}.");
+            return Refusal.Impossible(s_to.Name, "No published ratio leads from the one to the other for this animal.");
         if (Forecasting.Forecast(entries.Of(s_species), entries.Of(s_from), entries.Of(s_to), weight) is not { } forecast)
             return Refusal.Impossible(s_weight.Name, $"{PlainNumber.PrintPounds(weight)} is too little for the published rule, which takes {PlainNumber.PrintPounds(-ratio.Offset)} off.");
         return new Answer([.. Steps(ratio, forecast, weight)])

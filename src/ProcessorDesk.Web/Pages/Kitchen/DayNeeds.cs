@@ -7,7 +7,7 @@ using ProcessorDesk.Web.Hosting;
 namespace ProcessorDesk.Web.Pages.Kitchen;
 
 /// <summary>What the day takes beside the owners' lean: to thaw, to buy in, to weigh, to soak.</summary>
-/// <param name="OnHand">Of its open lots; empty where the larder does not know it.</param>
+/// <param name="OnHand">Of its open lots; empty where the larder keeps none of it, as of water.</param>
 /// <param name="IsShort">Less on hand than the day takes.</param>
 public sealed record DayNeeds(string What, string Wanted, string OnHand, bool IsShort)
 {
@@ -39,7 +39,7 @@ public sealed record DayNeeds(string What, string Wanted, string OnHand, bool Is
                 yield return new Need(formula.CasingIngredientId, formula.Casing!, Rank.Casing, Weight.Zero, casings);
             var scaled = FormulaScaling.Scale(formula.ToTrade(), load.MeatBlock, shop.Settings.CureDivision);
             foreach (var (line, amount) in formula.Ingredients.OrderBy(line => line.Position).Zip(scaled.Lines))
-                yield return new Need(line.IngredientId, line.Name, Rank.Line, amount.Amount, 0);
+                yield return new Need(line.Kind == IngredientKind.Water ? null : line.IngredientId, line.Name, Rank.Line, amount.Amount, 0);
         }
     }
 

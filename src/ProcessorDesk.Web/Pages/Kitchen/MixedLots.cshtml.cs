@@ -102,7 +102,7 @@ public sealed class MixedLotsModel(RecordsContext records, Verbs verbs, ShopDay 
         Mixed = load;
         var formula = load.Batch.FormulaVersion;
         int[] ids = [.. formula.Ingredients.Select(line => line.IngredientId).Append(formula.AddedFatIngredientId).Append(formula.CasingIngredientId).OfType<int>().Distinct()];
-        _lots =
+        _lots = ids.Length == 0 ? [] :
         [
             .. records.IngredientLots.AsNoTracking().Include(lot => lot.Ingredient).Where(lot => ids.Contains(lot.IngredientId) && lot.StruckAt == null)
                 .OrderByDescending(lot => lot.ReceivedOn).Take(MostOffered).AsEnumerable().OrderBy(lot => lot.Ingredient.Name).ThenByDescending(lot => lot.ReceivedOn)
