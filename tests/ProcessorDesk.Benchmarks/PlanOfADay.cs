@@ -36,7 +36,7 @@ public class PlanOfADay
     public LoadDivision SixteenOfTenToTwentyTwoPounds() => PooledLoads.Divide(_sixteen, _shop.MixerCapacity, _shop.SmallestFill, _shop.Division);
 
     private static WaitingMeat Meat(int i, Random random) => new(
-        i + 1, s_products[i < 9 ? i : Math.Min(random.Next(9), random.Next(9))], i / 2, random.Next(3) != 0, Part(random, 300, 3_500), i % 7 == 0 ? Species.Elk : Species.WhiteTailDeer, i % 11 != 0,
+        i + 1, $"owner {i / 2}", s_products[i < 9 ? i : Math.Min(random.Next(9), random.Next(9))], i / 2, random.Next(3) != 0, Part(random, 300, 3_500), i % 7 == 0 ? Species.Elk : Species.WhiteTailDeer, i % 11 != 0,
         new DateOnly(2025, 11, 20).AddDays(random.Next(10)));
 
     private static BatchPart Part(Random random, int least, int most) =>

@@ -1,19 +1,17 @@
 using System.Globalization;
 using System.Xml.Linq;
 using ProcessorDesk.Paper.Drawing;
+using static ProcessorDesk.Paper.SvgPicture;
 
 namespace ProcessorDesk.Paper;
 
 /// <summary>
-/// A chart of readings as SVG text for a page, the same drawing as on paper: in the colour of the text around it, without style, script
-/// or id. The table of the readings stands beside it for whoever cannot see it.
+/// A chart of readings as SVG text for a page, the same drawing as on paper. The table of the readings stands beside it for whoever cannot see it.
 /// </summary>
 public static class ProbeChartPicture
 {
     private const double Width = 640;
     private const double Size = 15;
-
-    private static readonly XNamespace s_svg = "http://www.w3.org/2000/svg";
 
     /// <summary>The picture; empty where there are no readings.</summary>
     public static string Svg(ProbeChart chart)
@@ -21,23 +19,15 @@ public static class ProbeChartPicture
         if (chart.Probes.All(probe => probe.Points.Count == 0))
             return "";
         var drawing = ProbeChartDrawing.Of(chart, Width, Size);
-        return new XElement(
-            s_svg + "svg",
-            new XAttribute("class", "chart"),
-            new XAttribute("viewBox", $"0 0 {Figure(Width)} {Figure(drawing.Height)}"),
-            new XAttribute("role", "img"),
-            new XAttribute("fill", "currentColor"),
-            new XAttribute("font-family", "system-ui, sans-serif"),
-            new XAttribute("font-size", Figure(Size)),
-            new XElement(s_svg + "title", chart.Title),
-            new XElement(s_svg + "desc", Described(chart)),
+        return SvgPicture.Draw(
+            "chart", (0, Width, drawing.Height), Size, chart.Title, Described(chart),
             drawing.Gaps.Select(gap => Rectangle(gap, new XAttribute("class", "gap"), new XAttribute("fill-opacity", "0.14"))),
             Lines(drawing.Grid, "grid", "0.8", new XAttribute("stroke-opacity", "0.25")),
             Rectangle(drawing.Plot, new XAttribute("fill", "none"), new XAttribute("stroke", "currentColor"), new XAttribute("stroke-opacity", "0.6")),
             Lines(drawing.Marks, "limit", "1.8", new XAttribute("stroke-dasharray", "7 4")),
             Lines(drawing.Curves, "curve", "1.6", new XAttribute("stroke-linecap", "round")),
             drawing.Dots.Select(dot => Shape(dot, drawing.Radius)),
-            drawing.Labels.Select(Text)).ToString(SaveOptions.DisableFormatting);
+            drawing.Labels.Select(Text));
     }
 
     /// <summary>"2 probes from 07:30 to 12:00. Gaps: probe 1 from 10:00 to 12:00. 145 °F: 4 min asked for. The table has every reading."</summary>
@@ -53,7 +43,7 @@ public static class ProbeChartPicture
     }
 
     private static XElement Lines(IReadOnlyList<ProbeChartDrawing.Line> lines, string name, string thickness, XAttribute more) => new(
-        s_svg + "path",
+        Names + "path",
         new XAttribute("class", name),
         new XAttribute("d", string.Concat(lines.Select(line => $"M{Figure(line.X1)} {Figure(line.Y1)}L{Figure(line.X2)} {Figure(line.Y2)}"))),
         new XAttribute("fill", "none"),
@@ -63,7 +53,7 @@ public static class ProbeChartPicture
 
     private static XElement Shape(ProbeChartDrawing.Dot dot, double radius) => dot.Shape switch
     {
-        ProbeChartDrawing.Shape.Round => new XElement(s_svg + "circle", new XAttribute("cx", Figure(dot.X)), new XAttribute("cy", Figure(dot.Y)), new XAttribute("r", Figure(radius))),
+        ProbeChartDrawing.Shape.Round => new XElement(Names + "circle", new XAttribute("cx", Figure(dot.X)), new XAttribute("cy", Figure(dot.Y)), new XAttribute("r", Figure(radius))),
         ProbeChartDrawing.Shape.Square => Rectangle(
             new Box(dot.X - radius, dot.Y - radius, 2 * radius, 2 * radius), new XAttribute("fill", "none"), new XAttribute("stroke", "currentColor"), new XAttribute("stroke-width", "1.6")),
         ProbeChartDrawing.Shape.Cross => Lines(
@@ -72,19 +62,9 @@ public static class ProbeChartPicture
     };
 
     private static XElement Text(ProbeChartDrawing.Label label) => new(
-        s_svg + "text",
+        Names + "text",
         new XAttribute("x", Figure(label.X)),
         new XAttribute("y", Figure(label.Baseline)),
         label.Ends ? new XAttribute("text-anchor", "end") : label.Centred ? new XAttribute("text-anchor", "middle") : null,
         label.Text);
-
-    private static XElement Rectangle(Box box, params object[] more) => new(
-        s_svg + "rect",
-        new XAttribute("x", Figure(box.X)),
-        new XAttribute("y", Figure(box.Y)),
-        new XAttribute("width", Figure(box.Width)),
-        new XAttribute("height", Figure(box.Height)),
-        more);
-
-    private static string Figure(double length) => length.ToString("0.##", CultureInfo.InvariantCulture);
 }

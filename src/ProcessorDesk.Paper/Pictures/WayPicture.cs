@@ -1,22 +1,19 @@
-using System.Globalization;
 using System.Text;
 using System.Xml.Linq;
 using ProcessorDesk.Paper.Drawing;
 using ProcessorDesk.Trade.Yields;
+using static ProcessorDesk.Paper.SvgPicture;
 
 namespace ProcessorDesk.Paper;
 
 /// <summary>
-/// The way of the weight as SVG text for a page, the same drawing as on paper. Everything is in the colour of the text around it, so it
-/// stands on light and dark alike; the patterns tell the parts apart in grey. It has no style, no script and no id. Where the page's
+/// The way of the weight as SVG text for a page, the same drawing as on paper. The patterns tell the parts apart in grey. Where the page's
 /// stylesheet knows them, its classes take colours: own, rest, lost, gained.
 /// </summary>
 public static class WayPicture
 {
     private const double Width = 360;
     private const double Size = 14;
-
-    private static readonly XNamespace s_svg = "http://www.w3.org/2000/svg";
 
     /// <summary>The picture; empty where there are no steps.</summary>
     /// <param name="title">Its name for a screen reader: "Where the weight went".</param>
@@ -26,18 +23,9 @@ public static class WayPicture
             return "";
         var rows = WayRow.Of(steps, Width, Size);
         var height = rows.Sum(row => row.Height);
-        var svg = new XElement(
-            s_svg + "svg",
-            new XAttribute("class", "way"),
-            new XAttribute("viewBox", $"-1 0 {Figure(Width + 2)} {Figure(height)}"),
-            new XAttribute("role", "img"),
-            new XAttribute("fill", "currentColor"),
-            new XAttribute("font-family", "system-ui, sans-serif"),
-            new XAttribute("font-size", Figure(Size)),
-            new XElement(s_svg + "title", Plain(title)),
-            new XElement(s_svg + "desc", Plain(Described(steps))),
+        return SvgPicture.Draw(
+            "way", (-1, Width + 2, height), Size, Plain(title), Plain(Described(steps)),
             rows.Select((row, i) => Row(row, i * row.Height)));
-        return svg.ToString(SaveOptions.DisableFormatting);
     }
 
     /// <summary>The whole way in words: "Field-dressed: 224.5 lb; less Hide, head and feet: 56.0 lb; Hanging: 168.5 lb."</summary>
@@ -50,10 +38,10 @@ public static class WayPicture
         })) + ".";
 
     private static XElement Row(WayRow row, double top) => new(
-        s_svg + "g",
+        Names + "g",
         row.IsStage ? new XAttribute("font-weight", "700") : null,
-        new XElement(s_svg + "text", new XAttribute("x", "0"), new XAttribute("y", Figure(top + row.Baseline)), Plain(row.Name)),
-        new XElement(s_svg + "text", new XAttribute("x", Figure(Width)), new XAttribute("y", Figure(top + row.Baseline)), new XAttribute("text-anchor", "end"), Plain(row.Figure)),
+        new XElement(Names + "text", new XAttribute("x", "0"), new XAttribute("y", Figure(top + row.Baseline)), Plain(row.Name)),
+        new XElement(Names + "text", new XAttribute("x", Figure(Width)), new XAttribute("y", Figure(top + row.Baseline)), new XAttribute("text-anchor", "end"), Plain(row.Figure)),
         row.Rest is { Width: > 0 } rest ? Rectangle(rest with { Y = top + rest.Y }, "rest", new XAttribute("fill-opacity", "0.15")) : null,
         Bar(row, row.Bar with { Y = top + row.Bar.Y }));
 
@@ -66,20 +54,11 @@ public static class WayPicture
 
     private static XElement[] Patterned(Box bar, string name, string thickness, IEnumerable<string> path) =>
     [
-        new(s_svg + "path", new XAttribute("d", string.Concat(path)), new XAttribute("stroke", "currentColor"), new XAttribute("stroke-width", thickness), new XAttribute("stroke-linecap", "round")),
+        new(Names + "path", new XAttribute("d", string.Concat(path)), new XAttribute("stroke", "currentColor"), new XAttribute("stroke-width", thickness), new XAttribute("stroke-linecap", "round")),
         Rectangle(bar, name, new XAttribute("fill", "none"), new XAttribute("stroke", "currentColor")),
     ];
 
-    private static XElement Rectangle(Box box, string name, params object[] more) => new(
-        s_svg + "rect",
-        new XAttribute("class", name),
-        new XAttribute("x", Figure(box.X)),
-        new XAttribute("y", Figure(box.Y)),
-        new XAttribute("width", Figure(box.Width)),
-        new XAttribute("height", Figure(box.Height)),
-        more);
-
-    private static string Figure(double length) => length.ToString("0.##", CultureInfo.InvariantCulture);
+    private static XElement Rectangle(Box box, string name, params object[] more) => SvgPicture.Rectangle(box, [new XAttribute("class", name), .. more]);
 
     private static string Plain(string text) =>
         string.Concat(text.EnumerateRunes().Where(letter => !Rune.IsControl(letter) && letter.Value is not (0xFFFE or 0xFFFF)));

@@ -70,7 +70,7 @@ public sealed class DayTests(KitchenShop shop) : IClassFixture<KitchenShop>
         Assert.Equal([22.50m, 22.50m], shop.Read(records => records.Loads.Where(load => load.BatchId == batch).AsEnumerable().Select(load => s_bench.Figure(load.Green)).ToList()));
     }
 
-    private static HandLoad Load(int allotment, decimal pounds) => new([new HandPiece(allotment, Weight.FromPounds(pounds))]);
+    private static HandLoad Load(int allotment, decimal pounds) => new(1, [new HandPiece(allotment, Weight.FromPounds(pounds))]);
 
     private static decimal Figure(string text) => decimal.Parse(text, System.Globalization.CultureInfo.InvariantCulture);
 }

@@ -36,8 +36,8 @@ public sealed class SharesTests(KitchenShop shop) : IClassFixture<KitchenShop>
         var batch = shop.Must((records, act) => records.PlanBatch(
             BatchOrder.Of(
             [
-                new HandLoad([new HandPiece(first, Weight.FromPounds(16.32m)), new HandPiece(second, Weight.FromPounds(4.08m))]),
-                new HandLoad([new HandPiece(second, Weight.FromPounds(20.40m))]),
+                new HandLoad(1, [new HandPiece(first, Weight.FromPounds(16.32m)), new HandPiece(second, Weight.FromPounds(4.08m))]),
+                new HandLoad(2, [new HandPiece(second, Weight.FromPounds(20.40m))]),
             ]),
             act));
         MakeAsPlanned(batch, jobs);

@@ -45,7 +45,7 @@ public sealed class DayPlanTests : IClassFixture<KitchenFloor>
 
         var moved = await desk.Open($"/Kitchen/Plan?Move={_shop.Allotment(_own, "Hot sausage")}:{pooledLoad}");
 
-        Assert.Contains(moved.Problems, problem => problem.Contains($"the owner of Ada Fenn, job {_shop.Number(_own)} did not agree to pooling", StringComparison.Ordinal));
+        Assert.Contains(moved.Problems, problem => problem.Contains($"the meat of Ada Fenn, job {_shop.Number(_own)} is not to be pooled", StringComparison.Ordinal));
         moved.Expect("It breaks a promise");
         Assert.Empty(moved.Document.QuerySelectorAll("form[method=post] .main-action"));
     }

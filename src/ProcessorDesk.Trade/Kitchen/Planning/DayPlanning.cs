@@ -43,8 +43,7 @@ public static class DayPlanning
                 ? $"{first.Product.Name}, pooled: {Pounds()} is too little for {Loads()} of {division.Print(settings.SmallestFill)}, the smallest good fill. Wait for more, or mix a small load."
                 : $"{first.Product.Name}, own: {Pounds()} is under {division.Print(settings.SmallestFill)} a load, the smallest good fill. Owners stay apart all the same: mix by hand or in a small mixer, or ask the owner about pooling."]
             : [];
-        var profile = new CleaningProfile(first.Species, first.HoldsPork, first.Product.IsCured, first.Product.Allergens);
-        return new PlannedBatch(first.Product, first.IsPooled ? null : first.Owner, profile, meat, divided, [], warnings);
+        return new PlannedBatch(first.Product, first.IsPooled ? null : first.Owner, first.Profile, meat, divided, [], warnings);
 
         string Pounds() => division.Print(division.Sum(parts.Select(part => part.Green)));
         string Loads() => divided.Loads.Count == 1 ? "a load" : $"{divided.Loads.Count} loads";

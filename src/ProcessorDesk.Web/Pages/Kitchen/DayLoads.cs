@@ -9,7 +9,7 @@ namespace ProcessorDesk.Web.Pages.Kitchen;
 public sealed record DayLoads(IReadOnlyList<DayLoads.Batch> Batches, IReadOnlyList<LeftWaiting> Waits)
 {
     /// <summary>In the order of the batches.</summary>
-    public IReadOnlyList<HandLoad> All => [.. Batches.SelectMany(batch => batch.Loads).Select(load => load.Load)];
+    public IReadOnlyList<HandLoad> All => [.. Batches.SelectMany(batch => batch.Loads)];
 
     /// <summary>Tells one state of the plan from another, so that what is saved is what was seen.</summary>
     public string Mark => string.Join(';', All.Select(load => string.Join('+', load.Pieces.Select(piece => FormattableString.Invariant($"{piece.Allotment}={piece.Green.Milligrams}")))));
@@ -20,14 +20,14 @@ public sealed record DayLoads(IReadOnlyList<DayLoads.Batch> Batches, IReadOnlyLi
         var asked = new HashSet<int>();
         foreach (var move in moves.Where(move => question.Meat.Any(meat => meat.Id == move.Allotment) && (move.To is null || (move.To > 0 && move.To <= loads.Count))))
         {
-            loads = loads.ConvertAll(load => new HandLoad([.. load.Pieces.Where(piece => piece.Allotment != move.Allotment)]));
+            loads = loads.ConvertAll(load => load with { Pieces = [.. load.Pieces.Where(piece => piece.Allotment != move.Allotment)] });
             asked.Remove(move.Allotment);
             if (move.Waits)
                 asked.Add(move.Allotment);
             else if (move.To is { } number)
-                loads[number - 1] = new HandLoad([.. loads[number - 1].Pieces, new HandPiece(move.Allotment, question.MeatOf(move.Allotment).Part.Green)]);
+                loads[number - 1] = loads[number - 1] with { Pieces = [.. loads[number - 1].Pieces, new HandPiece(move.Allotment, question.MeatOf(move.Allotment).Part.Green)] };
             else
-                loads.AddRange(Alone(question.MeatOf(move.Allotment), question.Settings));
+                loads.AddRange(Alone(question.MeatOf(move.Allotment), question.Settings, loads.Count));
         }
 
         var taken = loads.SelectMany(load => load.Pieces).Select(piece => piece.Allotment).ToHashSet();
@@ -39,18 +39,17 @@ public sealed record DayLoads(IReadOnlyList<DayLoads.Batch> Batches, IReadOnlyLi
             ]);
     }
 
-    private static IEnumerable<HandLoad> Alone(WaitingMeat meat, DaySettings settings) =>
-        MixerLoads.Plan([meat.Part], settings.MixerCapacity, settings.Division).Select(load => new HandLoad([new HandPiece(meat.Id, load.Green)]));
+    private static HandLoad[] Alone(WaitingMeat meat, DaySettings settings, int before) =>
+        [.. MixerLoads.Plan([meat.Part], settings.MixerCapacity, settings.Division).Select((load, i) => new HandLoad(before + i + 1, [new HandPiece(meat.Id, load.Green)]))];
 
     private static List<Batch> Grouped(List<HandLoad> loads, DayQuestion question)
     {
         var batches = new List<Batch>();
-        foreach (var group in loads.Index().Where(load => load.Item.Pieces.Count > 0).Select(load => new Numbered(load.Index + 1, load.Item)).GroupBy(load => KindOf(load.Load, question)))
+        foreach (var group in loads.Where(load => load.Pieces.Count > 0).GroupBy(load => KindOf(load, question)))
         {
-            var meat = question.MeatOf(group.First().Load.Pieces[0].Allotment);
-            var profile = new CleaningProfile(meat.Species, meat.HoldsPork, meat.Product.IsCured, meat.Product.Allergens);
-            var cleaned = batches.Count == 0 ? [] : question.Settings.Minutes.Between(batches[^1].Profile, profile);
-            batches.Add(new Batch(meat.Product, group.Key.OwnOf, profile, [.. group], cleaned));
+            var meat = question.MeatOf(group.First().Pieces[0].Allotment);
+            var cleaned = batches.Count == 0 ? [] : question.Settings.Minutes.Between(batches[^1].Profile, meat.Profile);
+            batches.Add(new Batch(meat.Product, group.Key.OwnOf, meat.Profile, [.. group], cleaned));
         }
 
         return batches;
@@ -62,9 +61,6 @@ public sealed record DayLoads(IReadOnlyList<DayLoads.Batch> Batches, IReadOnlyLi
         return (meat[0].Product.Key, meat[0].Species, meat[0].HoldsPork, meat.Find(one => !one.IsPooled)?.Owner);
     }
 
-    /// <param name="Number">Its number on the page; it stays the same while meat is moved about.</param>
-    public sealed record Numbered(int Number, HandLoad Load);
-
     /// <param name="OwnOf">The owner's key; null where owners agreed to pooling.</param>
-    public sealed record Batch(KitchenProduct Product, int? OwnOf, CleaningProfile Profile, IReadOnlyList<Numbered> Loads, IReadOnlyList<Cleaning> CleanedBefore);
+    public sealed record Batch(KitchenProduct Product, int? OwnOf, CleaningProfile Profile, IReadOnlyList<HandLoad> Loads, IReadOnlyList<Cleaning> CleanedBefore);
 }

@@ -45,10 +45,10 @@ public sealed record DayNeeds(string What, string Wanted, string OnHand, bool Is
 
     private static IEnumerable<MixerLoad> Arranged(DayLoads.Batch batch, DayQuestion question)
     {
-        List<int> ids = [.. batch.Loads.SelectMany(load => load.Load.Pieces).Select(piece => piece.Allotment).Distinct()];
+        List<int> ids = [.. batch.Loads.SelectMany(load => load.Pieces).Select(piece => piece.Allotment).Distinct()];
         return MixerLoads.Arrange(
             [.. ids.Select(id => question.MeatOf(id).Part)],
-            [.. batch.Loads.Select(load => load.Load.Pieces.Select(piece => (ids.IndexOf(piece.Allotment), piece.Green)).ToList())],
+            [.. batch.Loads.Select(load => load.Pieces.Select(piece => (ids.IndexOf(piece.Allotment), piece.Green)).ToList())],
             question.Settings.Division);
     }
 

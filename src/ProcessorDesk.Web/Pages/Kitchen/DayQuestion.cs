@@ -53,7 +53,7 @@ public sealed record DayQuestion(
     {
         var species = one.Species is [var first, ..] ? first : Species.WhiteTailDeer;
         return new WaitingMeat(
-            one.Id, product, one.OwnerId, one.Pooling == Pooling.Pooled, new BatchPart(one.Lean, one.AddedFat, one.Green), species,
+            one.Id, $"{one.Owner}, job {one.JobNumber}", product, one.OwnerId, one.Pooling == Pooling.Pooled, new BatchPart(one.Lean, one.AddedFat, one.Green), species,
             hasPork || one.Species.Any(animal => animal is Species.Hog or Species.WildBoar), one.Promised);
     }
 

@@ -41,7 +41,7 @@ public sealed class PlanModel(RecordsContext records, Verbs verbs, ShopDay shop)
     public bool IsChanged => Move.Count > 0;
 
     /// <summary>By what could be moved: an allotment and where it is now.</summary>
-    public IEnumerable<Choice> Movable => Question.Meat.Select(meat => new Choice($"{meat.Id}", $"{Whose(meat.Id)}, {meat.Product.Name}", Where(meat.Id)));
+    public IEnumerable<Choice> Movable => Question.Meat.Select(meat => new Choice($"{meat.Id}", $"{meat.Whose}, {meat.Product.Name}", Where(meat.Id)));
 
     public IEnumerable<Choice> Targets =>
     [
@@ -61,17 +61,17 @@ public sealed class PlanModel(RecordsContext records, Verbs verbs, ShopDay shop)
     public IActionResult OnPost()
     {
         if (WasSaved(records))
-            return RedirectToPage("Index", new { Move = (string[]?)null });
+            return RedirectToPage("Index");
         Load();
         if (Seen != Day.Mark)
             ModelState.AddModelError("", "What waits has changed since this plan was shown. Look at it again, then plan it.");
         else if (Judgement.Refusals.Count == 0)
         {
-            var outcome = verbs.Run("plan the day", Hand, FormKey, act => records.PlanDay([.. Day.Batches.Select(batch => BatchOrder.Of([.. batch.Loads.Select(load => load.Load)]))], act));
+            var outcome = verbs.Run("plan the day", Hand, FormKey, act => records.PlanDay([.. Day.Batches.Select(batch => BatchOrder.Of(batch.Loads))], act));
             if (outcome.IsDone)
             {
                 Say(Day.Batches.Count == 1 ? "One batch is planned. Print its sheet, or draw the meat." : $"{Day.Batches.Count} batches are planned. Print their sheets, or draw the meat.");
-                return RedirectToPage("Index", new { Move = (string[]?)null });
+                return RedirectToPage("Index");
             }
 
             foreach (var finding in outcome.Findings)
@@ -81,14 +81,11 @@ public sealed class PlanModel(RecordsContext records, Verbs verbs, ShopDay shop)
         return Page();
     }
 
-    /// <summary>"Ines Moreau, job 1003".</summary>
-    public string Whose(int allotment) => $"{Question.Allotments[allotment].Owner}, job {Question.Allotments[allotment].JobNumber}";
-
-    public Weight Green(DayLoads.Numbered load) => shop.Settings.BenchDivision.Sum(load.Load.Pieces.Select(piece => piece.Green));
+    public Weight Green(HandLoad load) => shop.Settings.BenchDivision.Sum(load.Pieces.Select(piece => piece.Green));
 
     private string Where(int allotment)
     {
-        var loads = Day.Batches.SelectMany(batch => batch.Loads).Where(load => load.Load.Pieces.Any(piece => piece.Allotment == allotment)).Select(load => load.Number).ToList();
+        var loads = Day.Batches.SelectMany(batch => batch.Loads).Where(load => load.Pieces.Any(piece => piece.Allotment == allotment)).Select(load => load.Number).ToList();
         return loads.Count == 0 ? "waits" : $"load {string.Join(" and ", loads)}";
     }
 
@@ -100,18 +97,6 @@ public sealed class PlanModel(RecordsContext records, Verbs verbs, ShopDay shop)
         Judgement = IsChanged ? HandPlan.Judge(Question.Meat, Question.Settings, Day.All) : new HandJudgement([], []);
         Needs = Judgement.Refusals.Count == 0 ? DayNeeds.Of(Day, Question, records, shop) : [];
         foreach (var refusal in Judgement.Refusals)
-            ModelState.AddModelError("", InWords(refusal));
-    }
-
-    /// <summary>The judge counts loads by place and meat by number; people know owners and the page's own load numbers.</summary>
-    private string InWords(Finding finding)
-    {
-        var text = finding.Text;
-        var numbers = Day.Batches.SelectMany(batch => batch.Loads).Select(load => load.Number).ToList();
-        foreach (var (place, number) in numbers.Index().OrderByDescending(one => one.Index))
-            text = text.Replace($"Load {place + 1}:", $"Load\u00a0{number}:", StringComparison.Ordinal).Replace($"Load {place + 1} ", $"Load\u00a0{number} ", StringComparison.Ordinal);
-        foreach (var id in Question.Allotments.Keys.OrderDescending())
-            text = text.Replace($"allotment {id} ", $"{Whose(id)} ", StringComparison.Ordinal);
-        return text;
+            ModelState.AddModelError("", refusal.Text);
     }
 }

@@ -48,7 +48,7 @@ public static class DayCases
         from pork in Gen.Elements(true, true, false)
         from promise in Gen.Choose(-1, 4)
         select new WaitingMeat(
-            0, product, owner, pooled, new BatchPart(Counted(count / 2), Counted(count / 4), Counted(count)), species, pork,
+            0, $"owner {owner}", product, owner, pooled, new BatchPart(Counted(count / 2), Counted(count / 4), Counted(count)), species, pork,
             promise < 0 ? null : new DateOnly(2025, 11, 20).AddDays(promise));
 
     private static Weight Counted(long count) => ScaleDivision.HundredthPound.FromCount(count);

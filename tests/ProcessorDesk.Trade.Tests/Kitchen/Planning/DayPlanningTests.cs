@@ -149,7 +149,7 @@ public sealed class DayPlanningTests
     }
 
     private static WaitingMeat Meat(int id, KitchenProduct product, int owner, bool pooled, decimal pounds, int? november = null) => new(
-        id, product, owner, pooled, new BatchPart(Weight.Zero, Weight.Zero, Weight.FromPounds(pounds)), Species.WhiteTailDeer, true,
+        id, $"owner {owner}", product, owner, pooled, new BatchPart(Weight.Zero, Weight.Zero, Weight.FromPounds(pounds)), Species.WhiteTailDeer, true,
         november is { } day ? new DateOnly(2025, 11, day) : null);
 
     private static IEnumerable<decimal> Loads(PlannedBatch batch) => batch.Division.Loads.Select(load => ScaleDivision.HundredthPound.Figure(load.Green));

@@ -36,7 +36,7 @@ public sealed class HandPlanTests
     {
         Assert.StartsWith("Load 1 is of Ring sausage and Fresh brats.", Refused(meat => meat with { Product = s_ring with { Key = 2, Name = "Fresh brats" } }), StringComparison.Ordinal);
         Assert.StartsWith("Load 1 is of more than one species.", Refused(meat => meat with { Species = Species.Elk }), StringComparison.Ordinal);
-        Assert.StartsWith("Load 1 has pork in it, and allotment 2 is to be pork-free.", Refused(meat => meat with { HoldsPork = false }), StringComparison.Ordinal);
+        Assert.StartsWith("Load 1 has pork in it, and that of owner 2 is to be pork-free.", Refused(meat => meat with { HoldsPork = false }), StringComparison.Ordinal);
 
         static string Refused(Func<WaitingMeat, WaitingMeat> changed) =>
             Assert.Single(HandPlan.Judge([Meat(1, 12), changed(Meat(2, 13))], s_shop, Loads("1:12 2:13")).Refusals).Text;
@@ -61,9 +61,9 @@ public sealed class HandPlanTests
     private static List<WaitingMeat> Waiting() => [Meat(1, 12), Meat(2, 13), Meat(3, 20), Meat(4, 5), Meat(5, 8) with { IsPooled = false }];
 
     private static List<HandLoad> Loads(string loads) =>
-        [.. loads.Split(" | ").Select(load => new HandLoad([.. load.Split(' ').Select(piece => piece.Split(':')).Select(piece =>
+        [.. loads.Split(" | ").Select((load, i) => new HandLoad(i + 1, [.. load.Split(' ').Select(piece => piece.Split(':')).Select(piece =>
             new HandPiece(int.Parse(piece[0], System.Globalization.CultureInfo.InvariantCulture), Weight.FromPounds(decimal.Parse(piece[1], System.Globalization.CultureInfo.InvariantCulture))))]))];
 
     private static WaitingMeat Meat(int id, int pounds) => new(
-        id, s_ring, id, true, new BatchPart(Weight.Zero, Weight.Zero, Weight.FromPounds(pounds)), Species.WhiteTailDeer, true, null);
+        id, $"owner {id}", s_ring, id, true, new BatchPart(Weight.Zero, Weight.Zero, Weight.FromPounds(pounds)), Species.WhiteTailDeer, true, null);
 }
