@@ -46,6 +46,13 @@ public class SeasonUnderTest : ShopUnderTest
         return desk;
     }
 
+    protected override void Dispose(bool disposing)
+    {
+        base.Dispose(disposing);
+        if (disposing)
+            _loads.Dispose();
+    }
+
     protected override void ConfigureWebHost(IWebHostBuilder builder)
     {
         base.ConfigureWebHost(builder);
