@@ -5,7 +5,7 @@ namespace ProcessorDesk.Paper;
 /// <param name="Product">"Smoked ring sausage".</param>
 /// <param name="BatchNumber">"31".</param>
 /// <param name="Code">The batch's ticket code, which the QR symbol holds alone.</param>
-/// <param name="State">"Open", "Released Mon 7 Dec 2026 16:40, NH".</param>
+/// <param name="State">"Open", "Released Mon 7 Dec 2026, 4:40 PM, NH".</param>
 /// <param name="Formula">"version 3".</param>
 /// <param name="PrintedAt">In the shop's zone.</param>
 /// <param name="Holds">Open holds; they stand first.</param>

@@ -21,6 +21,6 @@ public sealed record ProbeChart(string Title, IReadOnlyList<ProbeChart.Probe> Pr
     public sealed record Gap(int Probe, DateTimeOffset From, DateTimeOffset To);
 
     /// <summary>A level line at a temperature: over the whole chart, or from a moment to the one by which the temperature has to be reached.</summary>
-    /// <param name="Words">"145 °F: 4 min asked for", "80 °F by 14:05".</param>
+    /// <param name="Words">"145 °F: 4 min asked for", "80 °F by 2:05 PM".</param>
     public sealed record Mark(decimal Degrees, string Words, DateTimeOffset? From = null, DateTimeOffset? To = null);
 }

@@ -31,11 +31,12 @@ internal sealed record ProbeChartDrawing(
 
     public double Radius => DotPart * Size;
 
+    /// <summary>The left margin has room for three figures, the right one for half of "12:00 PM".</summary>
     /// <param name="width">Of all of it.</param>
     /// <param name="size">Of the letters; all else is in proportion to it.</param>
     public static ProbeChartDrawing Of(ProbeChart chart, double width, double size)
     {
-        var plot = new Box(3 * size, 2 * size, width - 4 * size, Math.Max(10 * size, 0.34 * width));
+        var plot = new Box(3 * size, 2 * size, width - 5.5 * size, Math.Max(10 * size, 0.34 * width));
         var scale = new ProbeChartScale(chart, plot);
         List<Line> grid =
         [
@@ -87,7 +88,7 @@ internal sealed record ProbeChartDrawing(
         yield return new Label(plot.X - 0.4 * size, 1.05 * size, "°F", Ends: true);
         var days = scale.Moments.Count > 1 && scale.Moments[1] - scale.Moments[0] >= TimeSpan.FromDays(1);
         foreach (var at in scale.Moments)
-            yield return new Label(scale.X(at), plot.Bottom + 1.3 * size, at.ToString(days ? "d MMM" : "HH:mm", CultureInfo.InvariantCulture), Centred: true);
+            yield return new Label(scale.X(at), plot.Bottom + 1.3 * size, days ? at.ToString("d MMM", CultureInfo.InvariantCulture) : PrintedDate.Of(TimeOnly.FromDateTime(at.DateTime)), Centred: true);
     }
 
     /// <summary>A straight line.</summary>

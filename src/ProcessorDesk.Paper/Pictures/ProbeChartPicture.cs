@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Xml.Linq;
 using ProcessorDesk.Paper.Drawing;
 using static ProcessorDesk.Paper.SvgPicture;
@@ -30,7 +29,7 @@ public static class ProbeChartPicture
             drawing.Labels.Select(Text));
     }
 
-    /// <summary>"2 probes from 07:30 to 12:00. Gaps: probe 1 from 10:00 to 12:00. 145 °F: 4 min asked for. The table has every reading."</summary>
+    /// <summary>"2 probes from 7:30 AM to 12:00 PM. Gaps: probe 1 from 10:00 AM to 12:00 PM. 145 °F: 4 min asked for. The table has every reading."</summary>
     private static string Described(ProbeChart chart)
     {
         var (from, to) = chart.Span;
@@ -39,7 +38,7 @@ public static class ProbeChartPicture
             + (gaps.Count == 0 ? "" : $"Gaps: {string.Join("; ", gaps)}. ")
             + string.Concat(chart.Marks.Select(mark => mark.Words + ". ")) + "The table has every reading.";
 
-        static string Time(DateTimeOffset at) => at.ToString("HH:mm", CultureInfo.InvariantCulture);
+        static string Time(DateTimeOffset at) => PrintedDate.Of(TimeOnly.FromDateTime(at.DateTime));
     }
 
     private static XElement Lines(IReadOnlyList<ProbeChartDrawing.Line> lines, string name, string thickness, XAttribute more) => new(

@@ -2,7 +2,7 @@ namespace ProcessorDesk.Paper;
 
 /// <summary>One trace for an inspector's folder, Letter: what went in, where it went, where it is, who has to be told. Everything as printed.</summary>
 /// <param name="What">What was traced: "Batch 12, Ring sausage".</param>
-/// <param name="Traced">"Fri 27 Nov 2026 14:05".</param>
+/// <param name="Traced">"Fri 27 Nov 2026, 2:05 PM".</param>
 /// <param name="By">Whose hand printed it.</param>
 /// <param name="Holds">What is on hold of it.</param>
 /// <param name="Facts">The counts at the head.</param>
@@ -54,6 +54,6 @@ public sealed record LotTraced(string Lot, string From, string Went);
 
 /// <param name="State">Whose it is, and how far.</param>
 /// <param name="In">What went in: the lugs, the fat, the rest.</param>
-/// <param name="Sums">In the mixer, lost on the way, finished.</param>
+/// <param name="Sums">In the mixer, left in the machines, lost on the way, finished.</param>
 /// <param name="Back">What went back to whom; the last one is the sum.</param>
 public sealed record BatchTraced(string Batch, string State, IReadOnlyList<Fact> In, IReadOnlyList<Fact> Sums, IReadOnlyList<Fact> Back);

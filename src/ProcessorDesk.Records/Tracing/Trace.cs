@@ -124,6 +124,10 @@ public sealed record Trace(
     /// <summary>What was in the mixer: meat, fat and all else, each rounded as printed, so that it adds up on paper.</summary>
     public Weight Mixed(TracedBatch batch, ScaleDivision division) => Meat(batch, division) + division.Round(batch.Fat) + division.Round(batch.Added);
 
+    /// <summary>Mixed, less what stayed in the machines and what was finished, each as printed; null until all of it was weighed. Below zero where more came out than went in.</summary>
+    public Weight? Lost(TracedBatch batch, ScaleDivision division) =>
+        batch is { IsWeighed: true, Finished: { } finished } ? Mixed(batch, division) - division.Round(batch.Left) - division.Round(finished) : null;
+
     /// <summary>The meat in it, added up as printed; struck draws left out.</summary>
     public Weight Meat(TracedBatch batch, ScaleDivision division) => division.Sum(DrawsInto(batch).Where(draw => draw.Stands).Select(draw => draw.Weighed));
 

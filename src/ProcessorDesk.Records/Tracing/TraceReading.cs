@@ -38,7 +38,10 @@ public static class TraceReading
                     batch.EndedBecause,
                     Fat = records.Loads.Where(load => load.BatchId == batch.Id && load.FatWeighed != null).Sum(load => load.FatWeighed!.Value.Milligrams),
                     Added = records.Loads.Where(load => load.BatchId == batch.Id).SelectMany(load => load.Ingredients).Sum(line => line.Weighed.Milligrams),
-                    Finished = records.WeighIns.Where(one => one.BatchId == batch.Id && !records.Strikes.Any(strike => strike.WeighInId == one.Id)).Sum(one => one.Net.Milligrams),
+                    Finished = records.WeighIns.Where(one => one.BatchId == batch.Id && one.Kind == WeighInKind.FinishedProduct && !records.Strikes.Any(strike => strike.WeighInId == one.Id)).Sum(one => one.Net.Milligrams),
+                    Left = records.WeighIns.Where(one => one.BatchId == batch.Id && one.Kind == WeighInKind.LeftInMachines && !records.Strikes.Any(strike => strike.WeighInId == one.Id)).Sum(one => one.Net.Milligrams),
+                    ToWeigh = records.Loads.Count(load => load.BatchId == batch.Id && load.MixedAt != null && !records.WeighIns.Any(one =>
+                        one.BatchId == batch.Id && (one.LoadId == null || one.LoadId == load.Id) && one.Kind == WeighInKind.FinishedProduct && !records.Strikes.Any(strike => strike.WeighInId == one.Id))),
                     Holds = records.Holds.Where(hold => hold.BatchId == batch.Id && hold.ReleasedAt == null).Select(hold => new TracedHold(hold.Reason, hold.Note)).ToList(),
                     Places = records.BatchEntries.Where(entry => entry.BatchId == batch.Id && entry.LeftAt == null).OrderBy(entry => entry.Id)
                         .Select(entry => new
@@ -53,7 +56,8 @@ public static class TraceReading
                 .AsSingleQuery().AsEnumerable()
                 .Select(batch => new TracedBatch(
                     batch.Id, batch.Number, batch.Product, batch.Pooling, batch.PlannedAt, batch.MixedAt, batch.ReleasedAt, batch.EndedAt, batch.EndedBecause,
-                    Weight.FromMilligrams(batch.Fat), Weight.FromMilligrams(batch.Added), batch.Finished > 0 ? Weight.FromMilligrams(batch.Finished) : null, batch.Holds,
+                    Weight.FromMilligrams(batch.Fat), Weight.FromMilligrams(batch.Added), Weight.FromMilligrams(batch.Left), batch.Finished > 0 ? Weight.FromMilligrams(batch.Finished) : null,
+                    batch.ToWeigh == 0, batch.Holds,
                     batch.Places.ConvertAll(place => new TracedPlace(place.Id, place.JobId, place.AllotmentId, batch.ReleasedAt is null ? null : Weight.FromMilligrams(place.Back)))))
         ];
     }

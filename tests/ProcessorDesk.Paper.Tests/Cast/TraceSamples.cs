@@ -8,7 +8,7 @@ internal static class TraceSamples
 
     /// <summary>21.00 of meat, 7.00 of fat and 0.56 of seasoning: 28.56 lb; 28.00 finished, 16.00 and 12.00 of it back.</summary>
     public static readonly TraceSheet Ordinary = new(
-        Shop, "White-tail deer, tag TX-0417", "Tue 1 Dec 2026 14:05", "Nell Harrow", [new HoldNotice("White-tail deer, tag TX-0417: disease detected", "Nothing of it leaves.")],
+        Shop, "White-tail deer, tag TX-0417", "Tue 1 Dec 2026, 2:05 PM", "Nell Harrow", [new HoldNotice("White-tail deer, tag TX-0417: disease detected", "Nothing of it leaves.")],
         [new Fact("Owners told", "1 of 2"), new Fact("Batches it is in", "1"), new Fact("Boxes here", "1"), new Fact("Boxes handed over", "1")],
         [
             new OwnerToTell("Rosa Lindqvist", "1042", "(555) 010-0142", "1 here", "Told, Tue 1 Dec, 1:40 PM, NH: will bring nothing, waits for the agency", IsTold: true),

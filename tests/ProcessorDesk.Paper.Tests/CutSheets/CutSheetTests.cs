@@ -21,7 +21,7 @@ public sealed class CutSheetTests
     {
         using var pdf = new RenderedPdf(CutSheet.Draw([LetterSamples.Cut]));
 
-        Assert.Contains("revision 2, printed Sat 28 Nov 2026 07:05", pdf.Text, StringComparison.Ordinal);
+        Assert.Contains("revision 2, printed Sat 28 Nov 2026, 7:05 AM", pdf.Text, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -15,7 +15,7 @@ public sealed class BatchSheetTests
         PaperChecks.HoldsTheCode(pdf, pdf.Pages[0], Samples.Code);
         foreach (var said in new[]
         {
-            "Cold Fork Custom Meats", "Smoked ring sausage", "Mon 7 Dec 2026", "version 3", "Sun 6 Dec 2026 16:40", "Own batch: one owner's meat alone", "Allergens: Soybeans",
+            "Cold Fork Custom Meats", "Smoked ring sausage", "Mon 7 Dec 2026", "version 3", "Sun 6 Dec 2026, 4:40 PM", "Own batch: one owner's meat alone", "Allergens: Soybeans",
             "At least 4 h at or under 40 °F", "Beef rounds, 40 mm", "Smoking and cooking", "Until both probes show 152 °F", "Chilling", "Finished weight", $"Page {pdf.Pages.Count} of {pdf.Pages.Count}",
         })
             Assert.Contains(said, pdf.Text, StringComparison.Ordinal);

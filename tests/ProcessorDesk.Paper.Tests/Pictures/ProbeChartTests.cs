@@ -16,7 +16,7 @@ public sealed class ProbeChartTests
 
         Assert.Equal(("svg", "img"), (svg.Name.LocalName, (string?)svg.Attribute("role")));
         Assert.Equal("Cooking, batch 31", svg.Elements().First().Value);
-        Assert.Equal("2 probes from 07:30 to 11:30. Gaps: probe 2 from 08:45 to 10:00. 145 °F: 4 min asked for. The table has every reading.", svg.Elements().ElementAt(1).Value);
+        Assert.Equal("2 probes from 7:30 AM to 11:30 AM. Gaps: probe 2 from 8:45 AM to 10:00 AM. 145 °F: 4 min asked for. The table has every reading.", svg.Elements().ElementAt(1).Value);
         Assert.DoesNotContain(svg.DescendantsAndSelf().Attributes(), attribute => attribute.Name.LocalName is "style" or "id" or "onclick");
     }
 
@@ -66,8 +66,33 @@ public sealed class ProbeChartTests
 
         var mark = (string)svg.Elements().Single(element => (string?)element.Attribute("class") == "limit").Attribute("d")!;
         Assert.Equal(4, mark.Split('M').Length - 1); // two level lines, each with a bar at its end
-        foreach (var words in new[] { "80 °F by 14:30", "40 °F by 19:30" })
+        foreach (var words in new[] { "80 °F by 2:30 PM", "40 °F by 7:30 PM" })
             Assert.Contains(svg.Elements(), element => element.Name.LocalName == "text" && element.Value == words);
+    }
+
+    /// <summary>Charts from ten minutes to nine days, begun at all times of the day: times and days stand under the plot, at its right edge too.</summary>
+    [Fact]
+    public void No_label_leaves_the_picture()
+    {
+        var begun = new DateTimeOffset(2026, 12, 7, 0, 0, 0, TimeSpan.FromHours(-6));
+        var atTheEdge = 0;
+        foreach (var minutes in new[] { 10, 45, 60, 240, 300, 720, 1440, 4320, 12960 })
+        {
+            for (var start = 0; start < 1440; start += 60)
+            {
+                var (from, to) = (begun.AddMinutes(start), begun.AddMinutes(start + minutes));
+                var chart = new ProbeChart(
+                    "Chilling", [new ProbeChart.Probe(1, [new ProbeChart.Point(from, 215m), new ProbeChart.Point(to, 39m)])], [], [new ProbeChart.Mark(40, "40 °F by 12:00 PM", from, to)]);
+                foreach (var label in Svg(chart).Elements().Where(element => element.Name.LocalName == "text"))
+                {
+                    var (left, right) = LabelWidth.Ends(label);
+                    Assert.True(left >= 0 && right <= 640, $"{label.Value} of {minutes} min stands from {left:0.0} to {right:0.0}");
+                    atTheEdge += right > 600 ? 1 : 0;
+                }
+            }
+        }
+
+        Assert.True(atTheEdge > 100);
     }
 
     [Fact]

@@ -11,7 +11,7 @@ public sealed class TraceSheetTests
     {
         using var pdf = new RenderedPdf(TraceSheet.Draw(TraceSamples.Ordinary));
 
-        foreach (var said in new[] { Samples.Shop.Name, "White-tail deer, tag TX-0417", "Tue 1 Dec 2026 14:05", "by Nell Harrow", "HOLD:", "Ask your agency and follow it" })
+        foreach (var said in new[] { Samples.Shop.Name, "White-tail deer, tag TX-0417", "Tue 1 Dec 2026, 2:05 PM", "by Nell Harrow", "HOLD:", "Ask your agency and follow it" })
             Assert.Contains(said, pdf.Text, StringComparison.Ordinal);
     }
 

@@ -92,9 +92,9 @@ public sealed class EndingTests(KitchenFloor shop) : IClassFixture<KitchenFloor>
 
         var charts = page.Document.QuerySelectorAll("svg.chart[role=img]");
         Assert.NotEmpty(charts);
-        Assert.Contains(charts, chart => chart.QuerySelector("desc")!.TextContent.Contains("1 probe from 20:00 to 20:45", StringComparison.Ordinal));
+        Assert.Contains(charts, chart => chart.QuerySelector("desc")!.TextContent.Contains("1 probe from 8:00 PM to 8:45 PM", StringComparison.Ordinal));
         // From 135 to 100 °F in 45 minutes, 130 °F is left 6 minutes and a little after 21:40; an hour and a half later it is 23:16.
-        Assert.Contains(charts, chart => chart.TextContent.Contains("80 °F by 23:16", StringComparison.Ordinal));
+        Assert.Contains(charts, chart => chart.TextContent.Contains("80 °F by 11:16 PM", StringComparison.Ordinal));
     }
 
     /// <summary>Mixed, cooked to 129 °F last night, chilled well, weighed.</summary>

@@ -52,6 +52,25 @@ public sealed class TracePageTests(KitchenFloor shop) : IClassFixture<KitchenFlo
         Assert.Equal(["in use", "emptied"], choice.Document.QuerySelectorAll(".rooms li").Select(line => line.TextContent.Contains("in use", StringComparison.Ordinal) ? "in use" : "emptied"));
     }
 
+    /// <summary>15.00 mixed, 1.25 left in the machines, 13.50 finished: 0.25 was lost.</summary>
+    [Fact]
+    public async Task What_stayed_in_the_machines_is_no_finished_weight_on_page_and_sheet()
+    {
+        var batch = shop.MixedHot(shop.Job("Eda Xan"));
+        shop.Do((records, act) => records.WeighFinished(batch, null, Weight.FromPounds(13.50m), Weight.Zero, act));
+        shop.Do((records, act) => records.WeighLeft(batch, Weight.FromPounds(1.25m), act));
+        using var desk = await shop.SignIn(StaffRole.Manager);
+
+        var page = await desk.Open($"/Trace/Of/batch/{batch}");
+
+        Assert.Equal(
+            ["In the mixer 15.00 lb", "Stayed in grinder and stuffer 1.25 lb", "Lost on the way 0.25 lb", "Finished 13.50 lb"],
+            page.Document.QuerySelectorAll("#batches ~ article tfoot")[0].QuerySelectorAll("tr").Select(row => $"{row.QuerySelector("th")!.TextContent} {row.QuerySelector("td")!.TextContent}"));
+        var sheet = (await PdfText.Of(desk, $"/Trace/Sheet/batch/{batch}")).Split('\n').ToList();
+        foreach (var (label, value) in new[] { ("In the mixer", "15.00 lb"), ("Stayed in grinder and stuffer", "1.25 lb"), ("Lost on the way", "0.25 lb"), ("Finished", "13.50 lb") })
+            Assert.Contains(sheet, line => line.Contains(label, StringComparison.Ordinal) && line.Contains(value, StringComparison.Ordinal));
+    }
+
     [Fact]
     public async Task A_call_is_logged_with_what_came_of_it_and_ticks_the_owner_only_when_told()
     {

@@ -1,4 +1,3 @@
-using System.Globalization;
 using ProcessorDesk.Paper;
 using ProcessorDesk.Records;
 using ProcessorDesk.Trade;
@@ -54,7 +53,7 @@ internal static class StageChart
         if (check.From is not { } from)
             return new ProbeChart.Mark(degrees.Fahrenheit, $"{degrees.WholeFahrenheitDown} °F");
         var until = At(from + most, shop);
-        return new ProbeChart.Mark(degrees.Fahrenheit, $"{degrees.WholeFahrenheitDown} °F by {until.ToString("HH:mm", CultureInfo.InvariantCulture)}", At(from, shop), until);
+        return new ProbeChart.Mark(degrees.Fahrenheit, $"{degrees.WholeFahrenheitDown} °F by {PrintedDate.Of(TimeOnly.FromDateTime(until.DateTime))}", At(from, shop), until);
     }
 
     private static DateTimeOffset At(DateTime utc, ShopDay shop) => new(DateTime.SpecifyKind(shop.Local(utc), DateTimeKind.Unspecified), shop.Local(utc) - DateTime.SpecifyKind(utc, DateTimeKind.Unspecified));

@@ -8,20 +8,16 @@ using ProcessorDesk.Web.Hosting;
 namespace ProcessorDesk.Web.Pages.Kitchen;
 
 /// <summary>What came out of a batch, load by load or all together, and how it will go back.</summary>
-public sealed class WeighModel(RecordsContext records, Verbs verbs, ShopDay shop) : StationPage
+public sealed class WeighModel(RecordsContext records, Verbs verbs, ShopDay shop) : BatchPage(records, verbs, shop)
 {
     [BindProperty]
     public WeighFinishedInput Input { get; set; } = new();
-
-    public BatchView View { get; private set; } = null!;
-
-    public ShopDay Shop => shop;
 
     public string Unit => UnitFactors.Symbol(Division.Unit);
 
     public bool AsksOnce { get; private set; }
 
-    private ScaleDivision Division => shop.Settings.BenchDivision;
+    private ScaleDivision Division => Shop.Settings.BenchDivision;
 
     private IEnumerable<Load> Mixed => View.Loads.Where(load => load.MixedAt is not null);
 
@@ -30,30 +26,25 @@ public sealed class WeighModel(RecordsContext records, Verbs verbs, ShopDay shop
 
     /// <summary>What the formula foretells, from the most loss to the least.</summary>
     public string Expected => View.Batch.FormulaVersion is var formula && formula.LossLow == formula.LossHigh
-        ? $"about {shop.Print(After(formula.LossTypical))}"
-        : $"{shop.Print(After(View.Batch.FormulaVersion.LossHigh))} to {shop.Print(After(View.Batch.FormulaVersion.LossLow))}";
+        ? $"about {Shop.Print(After(formula.LossTypical))}"
+        : $"{Shop.Print(After(View.Batch.FormulaVersion.LossHigh))} to {Shop.Print(After(View.Batch.FormulaVersion.LossLow))}";
 
     public IEnumerable<Choice> Loads =>
-        Mixed.Count() == 1 ? [] : [new("", "All together"), .. Mixed.Select(load => new Choice(load.Id.ToString(CultureInfo.InvariantCulture), $"Load {load.Number}", $"{shop.Print(load.Green)} green"))];
+        Mixed.Count() == 1 ? [] : [new("", "All together"), .. Mixed.Select(load => new Choice(load.Id.ToString(CultureInfo.InvariantCulture), $"Load {load.Number}", $"{Shop.Print(load.Green)} green"))];
 
     public IEnumerable<Choice> ToStrike => View.Lines.All.Where(line => line.Stands && (line.Kind is BatchLineKind.Finished or BatchLineKind.LeftInMachines))
-        .Select(line => new Choice($"{line.Id}", shop.Print(Weight.FromMilligrams(line.Amount)), $"{Of(line)}, {shop.Moment(line.TakenAt)}"));
+        .Select(line => new Choice($"{line.Id}", Shop.Print(Weight.FromMilligrams(line.Amount)), $"{Of(line)}, {Shop.Moment(line.TakenAt)}"));
 
     public string Of(BatchLine line) => line.Kind == BatchLineKind.LeftInMachines ? "Left in the machines" : line.LoadId is { } load ? $"Load {View.Loads.Single(one => one.Id == load).Number}" : "All together";
 
-    public IActionResult OnGet(int id)
+    public void OnGet()
     {
-        if (!Load(id))
-            return NotFound();
         if (View.Lines.Finished.Select(one => one.LoadId).OfType<int>().ToHashSet() is { Count: > 0 } weighed)
             Input.Load = Mixed.FirstOrDefault(load => !weighed.Contains(load.Id))?.Id.ToString(CultureInfo.InvariantCulture) ?? Input.Load;
-        return Page();
     }
 
-    public IActionResult OnPost(int id)
+    public IActionResult OnPost()
     {
-        if (!Load(id))
-            return NotFound();
         var gross = ModelState.Read(WeightText.Parse(Input.Gross, Division.Unit), "Input.Gross");
         var tare = Input.Tare.Trim() == "" ? Weight.Zero : ModelState.Read(WeightText.Parse(Input.Tare, Division.Unit), "Input.Tare");
         int? pieces = Input.Pieces.Trim() == "" ? null : ModelState.Read(CountText.Parse(Input.Pieces), "Input.Pieces");
@@ -63,25 +54,22 @@ public sealed class WeighModel(RecordsContext records, Verbs verbs, ShopDay shop
             Look(Division.Round(gross) - Division.Round(tare), load);
         if (!ModelState.IsValid)
             return Page();
-        var outcome = verbs.Run("weigh the finished product", Hand, FormKey, act =>
+        return Do("weigh the finished product", $"{Shop.Print(Division.Round(gross) - Division.Round(tare))} saved.", act =>
         {
-            var weighed = records.WeighFinished(id, load, Division.Round(gross), Division.Round(tare), act, pieces);
-            return weighed.IsDone && left.IsPositive ? records.WeighLeft(id, left, act) : weighed;
+            var weighed = Records.WeighFinished(Id, load, Division.Round(gross), Division.Round(tare), act, pieces);
+            return Renamed(weighed.IsDone && left.IsPositive ? Records.WeighLeft(Id, left, act) : weighed, "Weight", "Gross");
         });
-        return Done(outcome, id, $"{shop.Print(Division.Round(gross) - Division.Round(tare))} saved.");
     }
 
-    public IActionResult OnPostStrike(int id)
+    public IActionResult OnPostStrike()
     {
-        if (!Load(id))
-            return NotFound();
-        if (Input.StrikeId is not { } weighIn || !records.WeighIns.Any(one => one.Id == weighIn && one.BatchId == id))
+        if (Input.StrikeId is not { } weighIn || !Records.WeighIns.Any(one => one.Id == weighIn && one.BatchId == Id))
             ModelState.AddModelError("Input.StrikeId", "Choose the weight that is wrong.");
         if (Input.StrikeBecause.Trim() == "")
             ModelState.AddModelError("Input.StrikeBecause", "Say why the weight is wrong.");
         if (!ModelState.IsValid)
             return Page();
-        return Done(verbs.Run("strike out a weight", Hand, FormKey, act => records.StrikeFinished(Input.StrikeId!.Value, Input.StrikeBecause, act)), id, "The weight is struck out. Weigh the right one.");
+        return Do("strike out a weight", "The weight is struck out. Weigh the right one.", act => Records.StrikeFinished(Input.StrikeId!.Value, Input.StrikeBecause, act));
     }
 
     /// <summary>More than went in looks like a slipped point: asked about once.</summary>
@@ -92,34 +80,14 @@ public sealed class WeighModel(RecordsContext records, Verbs verbs, ShopDay shop
         if (green.IsZero || before + net <= green)
             return;
         AsksOnce = true;
-        var printed = shop.Print(net);
+        var printed = Shop.Print(net);
         if (Input.Sure && Input.SureOf == printed)
             return;
-        ModelState.AddModelError("Input.Gross", $"With {printed} more comes out than the {shop.Print(green)} of green weight that went in. Type it again, or say that it is right.");
+        ModelState.AddModelError("Input.Gross", $"With {printed} more comes out than the {Shop.Print(green)} of green weight that went in. Type it again, or say that it is right.");
         ModelState.Remove("Input.Sure");
         ModelState.Remove("Input.SureOf");
         (Input.Sure, Input.SureOf) = (false, printed);
     }
 
     private Weight After(Proportion loss) => (Ratio.One - loss.ToRatio()).Times(Green);
-
-    private IActionResult Done(Outcome outcome, int id, string said)
-    {
-        if (outcome.IsDone)
-        {
-            Say(said);
-            return RedirectToPage(null, null, new { id });
-        }
-
-        ModelState.Add(outcome.Findings.Select(finding => finding.Field == "Weight" ? finding with { Field = "Gross" } : finding));
-        return Page();
-    }
-
-    private bool Load(int id)
-    {
-        if (BatchView.Find(records, id, shop) is not { } view)
-            return false;
-        View = view;
-        return true;
-    }
 }

@@ -61,7 +61,6 @@ internal static class SheetContent
     private static BatchTraced Batch(TraceView view, TracedBatch batch)
     {
         var (trace, division) = (view.Trace, view.Division);
-        var mixed = trace.Mixed(batch, division);
         return new BatchTraced(
             view.Name(batch),
             $"{(batch.Pooling == Pooling.Pooled ? "Pooled" : "One owner's meat alone")}. {view.State(batch)}",
@@ -70,9 +69,7 @@ internal static class SheetContent
                     $"Lug {view.Lug(draw.LugId).Number}, {view.Whose(view.Lug(draw.LugId).JobId)}{view.Odd(draw)}", draw.Stands ? view.Print(draw.Weighed) : $"({view.Print(draw.Weighed)})")),
                 new Fact("Added fat", view.Print(batch.Fat)), new Fact("Everything else weighed in", view.Print(batch.Added)),
             ],
-            batch.Finished is { } finished
-                ? [new Fact("In the mixer", view.Print(mixed)), new Fact("Lost on the way", view.Print(mixed - division.Round(finished))), new Fact("Finished", view.Print(finished))]
-                : [new Fact("In the mixer", view.Print(mixed))],
+            [.. view.Account(batch).Select(line => new Fact(line.Label, line.Value))],
             batch.ReleasedAt is null
                 ? []
                 : [

@@ -138,6 +138,15 @@ public sealed class TraceView(Records.Trace trace, ShopDay shop)
     public string Went(TracedLot lot, TracedUse use) =>
         $"{Amount(lot, use.Amount, use.Pieces)} into batch {use.BatchNumber}, load {use.LoadNumber}" + (use.StruckAt is { } struck ? $"; struck out {shop.Moment(struck)}: {use.StruckBecause}" : "");
 
+    /// <summary>What became of what was in the mixer, for the page and the sheet; the lines after the first sum to it once all is weighed.</summary>
+    public IReadOnlyList<(string Label, string Value)> Account(TracedBatch batch) =>
+    [
+        ("In the mixer", Print(Trace.Mixed(batch, Division))),
+        .. batch.Left.IsPositive ? [("Stayed in grinder and stuffer", Print(batch.Left))] : Array.Empty<(string, string)>(),
+        .. Trace.Lost(batch, Division) is { } lost ? [("Lost on the way", Print(lost))] : Array.Empty<(string, string)>(),
+        .. batch.Finished is { } finished ? [(batch.IsWeighed ? "Finished" : "Finished so far", Print(finished))] : Array.Empty<(string, string)>(),
+    ];
+
     /// <summary>What a lot held, what of it was noted in batches, and what is left by that.</summary>
     public IReadOnlyList<(string Label, string Value)> Account(TracedLot lot) =>
     [
