@@ -55,6 +55,7 @@ internal sealed class DemoKitchen(RecordsContext records)
         return records.MixLoad(
             new MixOrder(load.Id, load.AddedFat, weighed)
             {
+                Again = weighed,
                 Lots = formula.Ingredients.Select(line => (line.Position, Lot: Lot(line.IngredientId, weighed[line.Position].Amount, 0)))
                     .Where(line => line.Lot is not null).ToDictionary(line => line.Position, line => line.Lot!.Value),
                 FatLotId = Lot(formula.AddedFatIngredientId, load.AddedFat, 0),

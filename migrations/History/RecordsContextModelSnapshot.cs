@@ -1731,6 +1731,12 @@ namespace ProcessorDesk.Migrations.History
                     b.Property<int>("Position")
                         .HasColumnType("INTEGER");
 
+                    b.Property<int?>("AgainById")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int?>("AgainKeyedIn")
+                        .HasColumnType("INTEGER");
+
                     b.Property<bool>("InMeatBlock")
                         .HasColumnType("INTEGER");
 
@@ -1775,6 +1781,13 @@ namespace ProcessorDesk.Migrations.History
                             b1.Property<long>("Milligrams")
                                 .HasColumnType("INTEGER")
                                 .HasColumnName("WeighedMg");
+                        });
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "WeighedAgain", "ProcessorDesk.Records.LoadIngredient.WeighedAgain#Weight", b1 =>
+                        {
+                            b1.Property<long>("Milligrams")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("WeighedAgainMg");
                         });
 
                     b.HasKey("LoadId", "Position");

@@ -16,6 +16,7 @@ public static partial class Wording
         BatchLineKind.StuffedPieces => "Pieces stuffed",
         BatchLineKind.LeftInMachines => "Left in the machines",
         BatchLineKind.Drip => "Thaw and drip",
+        BatchLineKind.CureAgain => "Cure weighed again",
     };
 
     public static string Of(DispositionKind kind) => kind switch

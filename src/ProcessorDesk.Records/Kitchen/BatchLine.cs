@@ -1,7 +1,7 @@
 namespace ProcessorDesk.Records;
 
 /// <summary>One line of a batch's record; a struck or undone one stays in it.</summary>
-/// <param name="What">The step's kind, the reading's stage, the share's entry, the mixed load's number; zero for all else.</param>
+/// <param name="What">The step's kind, the reading's stage, the share's entry, the mixed load's number, the position of a cure; zero for all else.</param>
 /// <param name="LoadId">For what is of one load.</param>
 /// <param name="Probe">For a temperature; zero for all else.</param>
 /// <param name="Amount">Milligrams; of a reading hundredths of °F, or hundredths of pH where the probe is zero; the ticket's number.</param>

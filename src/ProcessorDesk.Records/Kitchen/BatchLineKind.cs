@@ -14,4 +14,7 @@ public enum BatchLineKind
 
     /// <summary>What a lug that was emptied into the batch lacks against its weigh-in.</summary>
     Drip = 9,
+
+    /// <summary>A cure's second weighing.</summary>
+    CureAgain = 10,
 }

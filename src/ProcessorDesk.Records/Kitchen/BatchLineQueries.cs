@@ -89,7 +89,7 @@ public static class BatchLineQueries
         return new BatchLines(
         [
             .. steps.Concat(readings).Concat(weighed).Concat(tickets).Concat(shares)
-                .Concat(records.MixedIn(batchId)).Concat(records.StuffedIn(batchId)).Concat(records.DripIn(batchId))
+                .Concat(records.MixedIn(batchId)).Concat(records.StuffedIn(batchId)).Concat(records.DripIn(batchId)).Concat(records.CuredAgainIn(batchId))
                 .AsEnumerable().Select(row => row.ToLine())
         ]);
     }

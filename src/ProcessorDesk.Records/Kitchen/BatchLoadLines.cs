@@ -1,6 +1,6 @@
 namespace ProcessorDesk.Records;
 
-/// <summary>What a batch's record says of its loads: when each was mixed, into how many pieces it was stuffed, what dripped off its meat.</summary>
+/// <summary>What a batch's record says of its loads: when each was mixed, into how many pieces it was stuffed, what dripped off its meat, who weighed its cure again.</summary>
 internal static class BatchLoadLines
 {
     public static IQueryable<BatchLineRow> MixedIn(this RecordsContext records, int batchId) =>
@@ -61,4 +61,27 @@ internal static class BatchLoadLines
             StruckBy = (string?)null,
             Because = (string?)null,
         });
+
+    /// <summary>Second weighings of the cure, with whose hand they were; they were noted with the mixing.</summary>
+    public static IQueryable<BatchLineRow> CuredAgainIn(this RecordsContext records, int batchId) =>
+        from load in records.Loads
+        where load.BatchId == batchId && load.MixedAt != null
+        join line in records.LoadIngredients on load.Id equals line.LoadId
+        where line.AgainById != null
+        select new BatchLineRow
+        {
+            Kind = (int)BatchLineKind.CureAgain,
+            Id = load.Id,
+            What = line.Position,
+            LoadId = (int?)load.Id,
+            Probe = 0,
+            Amount = line.WeighedAgain!.Value.Milligrams,
+            Pieces = (int?)null,
+            TakenAt = load.MixedAt!.Value,
+            At = load.MixedAt!.Value,
+            By = records.Staff.Where(staff => staff.Id == line.AgainById).Select(staff => staff.Initials).First(),
+            StruckAt = (DateTime?)null,
+            StruckBy = (string?)null,
+            Because = (string?)null,
+        };
 }

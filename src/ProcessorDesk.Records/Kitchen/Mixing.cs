@@ -1,6 +1,5 @@
 using Microsoft.EntityFrameworkCore;
 using ProcessorDesk.Trade;
-using ProcessorDesk.Trade.Curing;
 using ProcessorDesk.Trade.Formulas;
 
 namespace ProcessorDesk.Records;
@@ -13,6 +12,12 @@ namespace ProcessorDesk.Records;
 public sealed record MixOrder(
     int LoadId, Weight Fat, IReadOnlyDictionary<int, (Weight Weighed, WeightUnit KeyedIn)> Ingredients, string? LowCureBecause = null, string? AlreadyInBecause = null)
 {
+    /// <summary>What the second weighing showed of each cure, by its position. A cure that is not in it was weighed once.</summary>
+    public IReadOnlyDictionary<int, (Weight Weighed, WeightUnit KeyedIn)> Again { get; init; } = new Dictionary<int, (Weight, WeightUnit)>();
+
+    /// <summary>Whose hand weighed again; null for the hand that mixes.</summary>
+    public int? AgainById { get; init; }
+
     /// <summary>The lot of each line of the formula, by its position. A line that is not in it has no lot noted.</summary>
     public IReadOnlyDictionary<int, int> Lots { get; init; } = new Dictionary<int, int>();
 
@@ -27,9 +32,9 @@ public sealed record MixOrder(
 public static class Mixing
 {
     /// <summary>
-    /// The cure is checked on the meat and the cure as weighed. Over the limit, or with none where the product is cured, the load does not
-    /// start and nobody overrides it; under the minimum it needs the manager's reason. Said to be mixed already, it is booked and the
-    /// batch put on hold.
+    /// The cure is checked on the meat and the cure as weighed, by both weighings. Over the limit, or with none where the product is cured, the
+    /// load does not start and nobody overrides it; under the minimum it needs the manager's reason. Without a second weighing, or with one that
+    /// disagrees with the first, it does not start either. Said to be mixed already, it is booked and the batch put on hold.
     /// </summary>
     /// <param name="isManager">The hand may accept less cure than the minimum.</param>
     public static Outcome MixLoad(this RecordsContext records, MixOrder order, bool isManager, Act act)
@@ -55,21 +60,22 @@ public static class Mixing
         if (LotsUsed.Wrong(load, order, lots).ToList() is { Count: > 0 } wrong)
             return Outcome.Refused(wrong);
         var block = load.Drawn + order.Fat;
-        var scaled = FormulaScaling.Scale(load.Batch.FormulaVersion.ToTrade(), block, records.Shop.AsNoTracking().Single().CureDivision);
-        var ingredients = Weighed(load, order, scaled, lots);
-        var check = load.CureOf(block, ingredients);
+        var small = records.Shop.AsNoTracking().Single().CureDivision;
+        var scaled = FormulaScaling.Scale(load.Batch.FormulaVersion.ToTrade(), block, small);
+        var ingredients = Weighed(load, order, scaled, lots, act);
         if (order.AlreadyInBecause is { } because)
         {
             if (string.IsNullOrWhiteSpace(because))
                 return Outcome.Refused(new Finding("AlreadyInBecause", "Say how it came to be mixed."));
             records.Holds.Add(Hold.OnBatch(load.BatchId, HoldReason.WrongMeatIn, $"Load {load.Number}: {because.Trim()}", act.Now, act.Hand.Id));
         }
-        else if (Refusals(records, load, order, check, isManager) is { Count: > 0 } findings)
+        else if (MixRefusals.Of(records, load, order, ingredients, small, isManager) is { Count: > 0 } findings)
         {
             return Outcome.Refused(findings);
         }
 
-        load.Mix(order.Fat, ingredients, check is { BelowMinimum: true } ? order.LowCureBecause : null, order.AlreadyInBecause, act.Now, act.Hand.Id);
+        var isLow = load.CureOf(block, ingredients) is { BelowMinimum: true } || load.CureAgain(block, ingredients) is { BelowMinimum: true };
+        load.Mix(order.Fat, ingredients, isLow ? order.LowCureBecause : null, order.AlreadyInBecause, act.Now, act.Hand.Id);
         LotsUsed.Note(records, load, order, lots, scaled, act);
         if (load.Batch.Loads.All(one => one.MixedAt is not null))
             AllMixed(records, load.Batch, act);
@@ -92,17 +98,6 @@ public static class Mixing
         return Outcome.Done(batchId);
     }
 
-    /// <summary>
-    /// The check on what is weighed, each lot by its own label; null where the product is not cured and nothing in it holds cure. Product,
-    /// batch and lots must have been loaded; without lots each ingredient counts at the strength of the mixing.
-    /// </summary>
-    public static CureCheck? CureOf(this Load load, Weight block, IReadOnlyCollection<LoadIngredient> ingredients)
-    {
-        CureAmount[] cures = [.. ingredients.SelectMany(line => line.ToCures(load.LotUses)).Where(cure => !cure.Nitrite.IsZero || !cure.Nitrate.IsZero)];
-        var meat = ingredients.Where(line => line.InMeatBlock).Aggregate(block, (sum, line) => sum + line.Weighed);
-        return load.Batch.Product.Cured || cures.Length > 0 ? ComminutedCure.Check(meat, cures) : null;
-    }
-
     private static void AllMixed(RecordsContext records, Batch batch, Act act)
     {
         batch.Mixed(BatchRules.Of(records.Shop.AsNoTracking().Single(), batch.Product), act.Now);
@@ -110,35 +105,14 @@ public static class Mixing
             records.BatchSteps.Add(new BatchStep(batch.Id, BatchStepKind.RestStarted, act.Now, act.Hand.Id));
     }
 
-    private static List<LoadIngredient> Weighed(Load load, MixOrder order, ScaledFormula scaled, Dictionary<int, IngredientLot> lots) =>
+    private static List<LoadIngredient> Weighed(Load load, MixOrder order, ScaledFormula scaled, Dictionary<int, IngredientLot> lots, Act act) =>
     [
         .. load.Batch.FormulaVersion.Ingredients.OrderBy(line => line.Position).Zip(scaled.Lines, (line, asked) =>
         {
             var (weighed, keyedIn) = order.Ingredients.TryGetValue(line.Position, out var typed) ? typed : (Weight.Zero, WeightUnit.Gram);
             var lot = order.Lots.TryGetValue(line.Position, out var id) ? lots[id] : null;
-            return new LoadIngredient(line, lot, asked.Amount, weighed, keyedIn);
+            var again = order.Again.TryGetValue(line.Position, out var second) ? new WeighedAgain(second.Weighed, second.KeyedIn, order.AgainById ?? act.Hand.Id) : null;
+            return new LoadIngredient(line, lot, asked.Amount, weighed, keyedIn, again);
         }),
     ];
-
-    private static List<Finding> Refusals(RecordsContext records, Load load, MixOrder order, CureCheck? check, bool isManager)
-    {
-        List<Finding> findings = [.. records.StoppingBatch(load.BatchId, HeldAct.Batch)];
-        foreach (var jobId in load.Batch.Entries.Select(entry => entry.JobId).Distinct())
-            findings.AddRange(records.Stopping(jobId, HeldAct.Batch));
-        if (order.Fat.IsZero && load.AddedFat.IsPositive)
-            findings.Add(new Finding("Fat", $"Type what was weighed in of {load.Batch.FormulaVersion.AddedFat ?? "the added fat"}."));
-        if (check is { Meets: false })
-            findings.AddRange(check.Findings);
-        else if (check is not null && load.Batch.Product.Cured && !IsCured(load, order))
-            findings.Add(new Finding("Cure", "There is no cure in this mix but what cured meat brings along. Weigh the cure in.", "", "", CureLimits.ComminutedNitrite.Source));
-        else if (check is { BelowMinimum: true } && string.IsNullOrWhiteSpace(order.LowCureBecause))
-            findings.AddRange(check.Findings.Select(finding => finding with { Text = finding.Text + " Weigh more cure in, or let the manager give a reason." }));
-        else if (check is { BelowMinimum: true } && !isManager)
-            findings.Add(new Finding("LowCureBecause", "Only the manager accepts less cure than the minimum. Weigh more cure in, or fetch the manager."));
-        return findings;
-    }
-
-    /// <summary>Something that cures was weighed in; bacon ends and other meat that was cured before do not count.</summary>
-    private static bool IsCured(Load load, MixOrder order) =>
-        load.Batch.FormulaVersion.Ingredients.Any(line => line.Cures && order.Ingredients.TryGetValue(line.Position, out var typed) && typed.Weighed.IsPositive);
 }

@@ -41,7 +41,7 @@ public static class RecordNeeds
     {
         if (load.MixedAt is null)
             return batch.MixedAt is null ? [new Finding("", $"Load {load.Number} is not mixed.")] : [];
-        return load.CureOf(load.WeighedBlock, load.Ingredients) is { Meets: false } check
+        return load.StricterCure(load.WeighedBlock, load.Ingredients) is { Meets: false } check
             ? check.Findings.Select(finding => finding with { Field = "", Text = $"Load {load.Number}: {finding.Text}" })
             : [];
     }

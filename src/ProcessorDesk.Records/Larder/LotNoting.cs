@@ -51,7 +51,7 @@ public static class LotNoting
     /// <summary>The lots of a load were put right, so its cure is reckoned again; what does not meet is held.</summary>
     private static Outcome Checked(RecordsContext records, Load load, Act act)
     {
-        if (load.CureOf(load.WeighedBlock, load.Ingredients) is { Meets: false } check
+        if (load.StricterCure(load.WeighedBlock, load.Ingredients) is { Meets: false } check
             && !records.Holds.Standing().Any(hold => hold.BatchId == load.BatchId && hold.Reason == HoldReason.WrongMeatIn))
             records.Holds.Add(Hold.OnBatch(load.BatchId, HoldReason.WrongMeatIn, $"Load {load.Number}, by its lots: {check.Findings[0].Text}", act.Now, act.Hand.Id));
         return Outcome.Done(load.Id);

@@ -157,7 +157,9 @@ internal sealed class LoadScreen(IPage page) : DeskScreen(page)
     {
         if (fat is not null)
             await Type("Mix.Fat", fat);
-        if (cure is not null)
-            await Cure.First.FillAsync(cure);
+        if (cure is null)
+            return;
+        await Cure.First.FillAsync(cure);
+        await Page.Locator("main form.mix [name$='.Again']").FillAsync(cure);
     }
 }

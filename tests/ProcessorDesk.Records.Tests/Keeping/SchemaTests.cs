@@ -31,7 +31,7 @@ public sealed class SchemaTests(ShopFile shop) : IClassFixture<ShopFile>
         using var records = shop.Open();
         var measures = Measures(records.Model).ToList();
 
-        Assert.Equal(72, measures.Count(measure => _units.ContainsKey(TypeOf(measure))));
+        Assert.Equal(73, measures.Count(measure => _units.ContainsKey(TypeOf(measure))));
         foreach (var measure in measures.Where(measure => _units.ContainsKey(TypeOf(measure))))
         {
             var member = Assert.Single(measure.ComplexType.GetProperties());

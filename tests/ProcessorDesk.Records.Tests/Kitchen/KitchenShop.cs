@@ -111,7 +111,10 @@ public sealed class KitchenShop : IDisposable
 
     /// <summary>Mixes with what the formula asks for on the meat as drawn, where nothing else is said.</summary>
     /// <param name="cureGrams">Cure weighed in; null for what is asked for.</param>
-    public Outcome Mix(int load, decimal fat, decimal? cureGrams = null, string? lowBecause = null, string? alreadyIn = null, Hand? hand = null) => Try((records, act) =>
+    /// <param name="againGrams">What the second weighing of the cure showed; null for the same.</param>
+    /// <param name="againBy">Whose hand weighed it again; null for the hand that mixes.</param>
+    public Outcome Mix(
+        int load, decimal fat, decimal? cureGrams = null, string? lowBecause = null, string? alreadyIn = null, Hand? hand = null, decimal? againGrams = null, Hand? againBy = null, bool isWeighedTwice = true) => Try((records, act) =>
     {
         var one = records.Loads.AsNoTracking().Include(found => found.Draws).Include(found => found.Batch.FormulaVersion.Ingredients).Include(found => found.Batch.FormulaVersion.Product)
             .Single(found => found.Id == load);
@@ -119,7 +122,12 @@ public sealed class KitchenShop : IDisposable
         var weighed = one.Batch.FormulaVersion.Ingredients.OrderBy(line => line.Position).Zip(scaled.Lines).ToDictionary(
             line => line.First.Position,
             line => (line.First.IsCure && cureGrams is { } grams ? Weight.FromGrams(grams) : line.Second.Amount, WeightUnit.Gram));
-        return records.MixLoad(new MixOrder(load, Weight.FromPounds(fat), weighed, lowBecause, alreadyIn), records.IsManager(act.Hand), act);
+        var order = new MixOrder(load, Weight.FromPounds(fat), weighed, lowBecause, alreadyIn)
+        {
+            Again = againGrams is { } again ? new() { [1] = (Weight.FromGrams(again), WeightUnit.Gram) } : isWeighedTwice ? weighed : [],
+            AgainById = againBy?.Id,
+        };
+        return records.MixLoad(order, records.IsManager(act.Hand), act);
     }, hand);
 
     public void Dispose() => File.Dispose();

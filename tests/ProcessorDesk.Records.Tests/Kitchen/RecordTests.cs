@@ -63,7 +63,7 @@ public sealed class RecordTests(KitchenShop shop) : IClassFixture<KitchenShop>
         var lines = shop.Read(records => records.LinesOf(batch));
 
         Assert.Equal(
-            [BatchLineKind.Ticket, BatchLineKind.Step, BatchLineKind.Mixed, BatchLineKind.Mixed, BatchLineKind.Reading, BatchLineKind.Reading, BatchLineKind.Step, BatchLineKind.Finished],
+            [BatchLineKind.Ticket, BatchLineKind.Step, BatchLineKind.Mixed, BatchLineKind.CureAgain, BatchLineKind.Mixed, BatchLineKind.CureAgain, BatchLineKind.Reading, BatchLineKind.Reading, BatchLineKind.Step, BatchLineKind.Finished],
             lines.All.Select(line => line.Kind));
         Assert.Equal(mixed, lines.StepAt(BatchStepKind.RestStarted));
         Assert.Equal(shop.File.Now, lines.StepAt(BatchStepKind.Stuffed));

@@ -73,6 +73,7 @@ public sealed class LarderShop : IDisposable
         Kitchen.Try((records, act) => records.MixLoad(
             new MixOrder(load, Weight.FromPounds(2m), grams.ToDictionary(line => line.Key, line => (Weight.FromGrams(line.Value), WeightUnit.Gram)), lowBecause)
             {
+                Again = grams.ToDictionary(line => line.Key, line => (Weight.FromGrams(line.Value), WeightUnit.Gram)),
                 Lots = lots ?? new Dictionary<int, int>(),
                 FatLotId = fatLot,
                 CasingLotId = casingLot,

@@ -54,7 +54,7 @@ internal sealed class BatchInHand(Season season, Batch batch, IReadOnlyList<Load
         load.Mix(
             load.AddedFat,
             _formula.Ingredients.OrderBy(line => line.Position).Select((line, i) =>
-                new LoadIngredient(line, season.Larder.OpenLot(line.IngredientId!.Value), scaled[i].Amount, scaled[i].Amount, small.Unit)),
+                new LoadIngredient(line, season.Larder.OpenLot(line.IngredientId!.Value), scaled[i].Amount, scaled[i].Amount, small.Unit, new WeighedAgain(scaled[i].Amount, small.Unit, season.Hand.Id))),
             null, null, season.Now, season.Hand.Id);
         season.Changed(load);
         foreach (var line in load.Ingredients)

@@ -107,7 +107,7 @@ public static class MadeJob
         var formula = load.Batch.FormulaVersion;
         var amounts = FormulaScaling.Scale(formula.ToTrade(), load.Drawn + load.AddedFat, ScaleDivision.TenthGram).Lines;
         var weighed = formula.Ingredients.OrderBy(line => line.Position).Zip(amounts).ToDictionary(one => one.First.Position, one => (one.Second.Amount, WeightUnit.Gram));
-        return records.MixLoad(new MixOrder(loadId, load.AddedFat, weighed), isManager: false, act);
+        return records.MixLoad(new MixOrder(loadId, load.AddedFat, weighed) { Again = weighed }, isManager: false, act);
     });
 
     private static IEnumerable<BatchReading> Record(int batchId, Act act) => _record.Select(one =>

@@ -70,7 +70,10 @@ public sealed class KitchenFloor : ShopUnderTest
         {
             Draw(load, job, 12.50m);
             Do((records, act) => records.MixLoad(
-                new MixOrder(load, Weight.FromPounds(fat), new Dictionary<int, (Weight, WeightUnit)> { [0] = (Weight.FromGrams(303.8m), WeightUnit.Gram), [1] = (Weight.FromGrams(20.2m), WeightUnit.Gram) }), false, act));
+                new MixOrder(load, Weight.FromPounds(fat), new Dictionary<int, (Weight, WeightUnit)> { [0] = (Weight.FromGrams(303.8m), WeightUnit.Gram), [1] = (Weight.FromGrams(20.2m), WeightUnit.Gram) })
+                {
+                    Again = new Dictionary<int, (Weight, WeightUnit)> { [1] = (Weight.FromGrams(20.1m), WeightUnit.Gram) },
+                }, false, act));
         }
 
         return batch;

@@ -51,7 +51,7 @@ public sealed class LarderTests : IClassFixture<KitchenFloor>
         Assert.Equal($"{old}", page.Form("Mixed").Value("Mix.Lines[1].Lot"));
 
         // 17.86 lb ÷ 400 = 20.25 g, down to 20.2 g.
-        var mixed = await page.Send("Mixed", ("Mix.Fat", "5.36"), ("Mix.Lines[1].Weighed", "20.2"), ("Mix.AsAsked", "true"));
+        var mixed = await page.Send("Mixed", ("Mix.Fat", "5.36"), ("Mix.Lines[1].Weighed", "20.2"), ("Mix.Lines[1].Again", "20.2"), ("Mix.AsAsked", "true"));
 
         mixed.Expect("Load 1 is mixed.");
         Assert.Equal(Weight.FromGrams(20.2m), _floor.Read(records => records.LotUses.Single(use => use.LoadId == load).Amount));
@@ -64,7 +64,7 @@ public sealed class LarderTests : IClassFixture<KitchenFloor>
     {
         var (load, lot) = Mixable("No Lot", "P-3", "P-4");
         using var desk = await _floor.SignIn(StaffRole.Kitchen, "Kitchen");
-        (await (await desk.Open($"/Kitchen/Load/{load}")).Send("Mixed", ("Mix.Fat", "5.36"), ("Mix.Lines[1].Lot", ""), ("Mix.Lines[1].Weighed", "20.2"), ("Mix.AsAsked", "true"))).Expect("Load 1 is mixed.");
+        (await (await desk.Open($"/Kitchen/Load/{load}")).Send("Mixed", ("Mix.Fat", "5.36"), ("Mix.Lines[1].Lot", ""), ("Mix.Lines[1].Weighed", "20.2"), ("Mix.Lines[1].Again", "20.2"), ("Mix.AsAsked", "true"))).Expect("Load 1 is mixed.");
         Assert.Empty(_floor.Read(records => records.LotUses.Where(use => use.LoadId == load).ToList()));
 
         var page = await (await desk.Open($"/Kitchen/MixedLots/{load}")).Send("Note it", ("Input.Lot", $"{lot}"));

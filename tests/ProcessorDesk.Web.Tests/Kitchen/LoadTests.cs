@@ -96,7 +96,7 @@ public sealed class LoadTests(KitchenFloor shop) : IClassFixture<KitchenFloor>
         // 12.50 + 5.36 planned = 17.86 lb; seasoning 3.75 % of it = 303.8 g; cure 1/400 of it = 20.25 g, down to 20.2.
         page.Expect("17.86 lb", "303.8 g", "20.2 g", "156.25 ppm nitrite (1/4 oz per 100 lb)", "9 CFR 424.21(c)");
 
-        var worked = await page.Send("Work the amounts out", ("Mix.Fat", "5.00"), ("Mix.Lines[1].Weighed", "19.8"));
+        var worked = await page.Send("Work the amounts out", ("Mix.Fat", "5.00"), ("Mix.Lines[1].Weighed", "19.8"), ("Mix.Lines[1].Again", "19.8"));
         worked.Expect("17.50 lb", "297.7 g", "19.8 g", "155.90 ppm"); // 17.50 lb × 3.75 %; ÷ 400 = 19.84 g; 19.8 × 6.25 % ÷ 17.50 lb
         Assert.Equal("5.00", worked.Form("Mixed").Value("Mix.Fat"));
         var asked = await worked.Press("Mixed");
@@ -117,7 +117,7 @@ public sealed class LoadTests(KitchenFloor shop) : IClassFixture<KitchenFloor>
         using var desk = await shop.SignIn(StaffRole.Kitchen, "Kitchen");
 
         // 0.71 oz = 20.128 g; × 6.25 % ÷ 17.86 lb = 155.29 ppm
-        var mixed = await (await desk.Open($"/Kitchen/Load/{load}")).Send("Mixed", ("Mix.Fat", "5.36"), ("Mix.Lines[1].Weighed", "0.71 oz"), ("Mix.AsAsked", "true"));
+        var mixed = await (await desk.Open($"/Kitchen/Load/{load}")).Send("Mixed", ("Mix.Fat", "5.36"), ("Mix.Lines[1].Weighed", "0.71 oz"), ("Mix.Lines[1].Again", "0.71 oz"), ("Mix.AsAsked", "true"));
 
         mixed.Expect("Load 1 is mixed.", "155.29 ppm");
         Assert.Equal(Trade.WeightUnit.Ounce, shop.Read(records => records.LoadIngredients.Single(line => line.LoadId == load && line.Position == 1).KeyedIn));
@@ -131,7 +131,7 @@ public sealed class LoadTests(KitchenFloor shop) : IClassFixture<KitchenFloor>
         shop.Draw(load, job, 12.50m);
         using var desk = await shop.SignIn(StaffRole.Manager, "Kitchen");
 
-        var refused = await (await desk.Open($"/Kitchen/Load/{load}")).Send("Mixed", ("Mix.Fat", "5.36"), ("Mix.Lines[1].Weighed", "20.3"), ("Mix.AsAsked", "true"));
+        var refused = await (await desk.Open($"/Kitchen/Load/{load}")).Send("Mixed", ("Mix.Fat", "5.36"), ("Mix.Lines[1].Weighed", "20.3"), ("Mix.Lines[1].Again", "20.3"), ("Mix.AsAsked", "true"));
 
         // 20.3 × 0.0625 ÷ (17.86 × 453.59237) = 156.61 ppm
         refused.Expect("Too much nitrite: 156.61 ppm, and the most is 156.25 ppm (1/4 oz per 100 lb)", "Does not meet", "20.3 g × 6.25 % = 1.2688 g nitrite", "Is it mixed already?");
@@ -148,7 +148,7 @@ public sealed class LoadTests(KitchenFloor shop) : IClassFixture<KitchenFloor>
         var page = await desk.Open($"/Kitchen/Load/{load}");
 
         Assert.Contains((await page.Send("Mixed", ("Mix.Fat", "5.36"), ("Mix.AsAsked", "true"))).Problems, problem => problem.StartsWith("Weigh the pink curing salt", StringComparison.Ordinal));
-        Assert.Contains((await page.Send("Mixed", ("Mix.Fat", "5.36"), ("Mix.Lines[1].Weighed", "0"), ("Mix.AsAsked", "true"))).Problems, problem => problem.StartsWith("There is no cure in this mix.", StringComparison.Ordinal));
+        Assert.Contains((await page.Send("Mixed", ("Mix.Fat", "5.36"), ("Mix.Lines[1].Weighed", "0"), ("Mix.Lines[1].Again", "0"), ("Mix.AsAsked", "true"))).Problems, problem => problem.StartsWith("There is no cure in this mix.", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -156,7 +156,7 @@ public sealed class LoadTests(KitchenFloor shop) : IClassFixture<KitchenFloor>
     {
         var (job, load) = Planned("Kim Ash");
         shop.Draw(load, job, 12.50m);
-        (string, string)[] typed = [("Mix.Fat", "5.36"), ("Mix.Lines[1].Weighed", "15"), ("Mix.AsAsked", "true")]; // 15 × 6.25 % ÷ 17.86 lb = 115.7 ppm, under 120
+        (string, string)[] typed = [("Mix.Fat", "5.36"), ("Mix.Lines[1].Weighed", "15"), ("Mix.Lines[1].Again", "15"), ("Mix.AsAsked", "true")]; // 15 × 6.25 % ÷ 17.86 lb = 115.7 ppm, under 120
         using var kitchen = await shop.SignIn(StaffRole.Kitchen, "Kitchen");
         using var manager = await shop.SignIn(StaffRole.Manager, "Kitchen");
 
@@ -175,7 +175,7 @@ public sealed class LoadTests(KitchenFloor shop) : IClassFixture<KitchenFloor>
         shop.Draw(load, job, 12.50m);
         using var desk = await shop.SignIn(StaffRole.Kitchen, "Kitchen");
 
-        var refused = await (await desk.Open($"/Kitchen/Load/{load}")).Send("Mixed", ("Mix.Fat", "5.36"), ("Mix.Lines[1].Weighed", "40.4"), ("Mix.AsAsked", "true"));
+        var refused = await (await desk.Open($"/Kitchen/Load/{load}")).Send("Mixed", ("Mix.Fat", "5.36"), ("Mix.Lines[1].Weighed", "40.4"), ("Mix.Lines[1].Again", "40.4"), ("Mix.AsAsked", "true"));
         Assert.Contains("Say how it came to be mixed.", (await refused.Press("It is already mixed")).Problems);
         var booked = await refused.Send("It is already mixed", ("Mix.AlreadyInBecause", "weighed for both loads at once"));
 
@@ -219,7 +219,7 @@ public sealed class LoadTests(KitchenFloor shop) : IClassFixture<KitchenFloor>
         var page = await desk.Open($"/Kitchen/Load/{load}");
 
         var lug = await page.Live("Save the draw", "Lug", ("Draw.Lug", shop.Lugs(job)[1]));
-        var amounts = await page.Live("Mixed", "Amounts", ("Mix.Fat", "5.00"), ("Mix.Lines[1].Weighed", "40"));
+        var amounts = await page.Live("Mixed", "Amounts", ("Mix.Fat", "5.00"), ("Mix.Lines[1].Weighed", "40"), ("Mix.Lines[1].Again", "40"));
 
         Assert.Contains($"Lug {shop.Lugs(job)[1]}: Ola Penn", lug.Text, StringComparison.Ordinal);
         Assert.Contains("Too much nitrite", amounts.Text, StringComparison.Ordinal);

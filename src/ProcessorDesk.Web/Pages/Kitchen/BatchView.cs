@@ -70,6 +70,9 @@ public sealed class BatchView
         .. Batch.MissingFrom(Lines, Dispositions, _shop.Settings.BenchDivision),
     ];
 
+    /// <summary>Loads mixed with cure of which no second weighing is noted; their release says so, and is not refused for it.</summary>
+    public IReadOnlyList<Load> WeighedOnce => [.. Loads.Where(load => load.LacksSecondWeighing(load.Ingredients))];
+
     /// <summary>Every job whose meat is in the batch or meant for it, each once: those to be told where something is wrong.</summary>
     public IReadOnlyList<Job> Touched =>
     [

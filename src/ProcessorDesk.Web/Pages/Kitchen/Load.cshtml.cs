@@ -113,7 +113,7 @@ public sealed class LoadModel(RecordsContext records, Verbs verbs, ShopDay shop)
         if (!Load(id))
             return NotFound();
         MixRefused = isMixed;
-        var order = Sheet.Read(ModelState, View.Load, Mix, shop.Settings, Lots, isMixed);
+        var order = Sheet.Read(ModelState, View.Load, Mix, shop.Settings, Lots, isMixed, HandThatWeighedAgain());
         if (!isMixed && Missing.Count > 0 && View.Load.Drawn.IsPositive && !Mix.WithoutThem)
             ModelState.AddModelError("Mix.WithoutThem", $"Nothing is in yet of {string.Join(", ", Missing.Select(wanted => $"{wanted.Entry.Job.Owner.Name}, job {wanted.Entry.Job.Number}"))}. Draw it, or say that it goes without.");
         if (order is null || !ModelState.IsValid)
@@ -124,6 +124,18 @@ public sealed class LoadModel(RecordsContext records, Verbs verbs, ShopDay shop)
             return After(outcome, id, "Mix", "");
         Say($"Load {View.Load.Number} is mixed.{(isMixed ? " The batch is on hold." : "")}");
         return RedirectToPage("Batch", new { id = View.Batch.Id });
+    }
+
+    /// <summary>Null for the hand that is signed in; initials that nobody has are noted on their field.</summary>
+    private int? HandThatWeighedAgain()
+    {
+        var initials = Mix.AgainBy.Trim().ToUpperInvariant();
+        if (initials == "" || initials == SignedIn.Initials)
+            return null;
+        if (records.Staff.Where(staff => staff.Initials == initials && staff.RetiredAt == null).Select(staff => (int?)staff.Id).SingleOrDefault() is { } hand)
+            return hand;
+        ModelState.AddModelError("Mix.AgainBy", $"Nobody here has the initials {initials}. Type those of the hand that weighed it again.");
+        return null;
     }
 
     private IActionResult After(Outcome outcome, int id, string form, string said)
@@ -138,11 +150,13 @@ public sealed class LoadModel(RecordsContext records, Verbs verbs, ShopDay shop)
         return Page();
     }
 
-    /// <summary>What is said of the cure stands at the field where the cure is typed.</summary>
+    /// <summary>What is said of the cure stands at the field where the cure is typed, what is said of its second weighing at that one's.</summary>
     private Finding Placed(Finding finding) => finding.Field switch
     {
         "Cure" when Mix.Lines.FindIndex(line => Sheet.Cures.Any(cure => cure.Position == line.Position)) is >= 0 and var place =>
             finding with { Field = FormattableString.Invariant($"Lines[{place}].Weighed") },
+        _ when Mix.Lines.FindIndex(line => finding.Field == FormattableString.Invariant($"Again[{line.Position}]")) is >= 0 and var place =>
+            finding with { Field = FormattableString.Invariant($"Lines[{place}].Again") },
         "Cure" or "MeatBlock" => finding with { Field = "" },
         _ => finding,
     };
@@ -157,7 +171,7 @@ public sealed class LoadModel(RecordsContext records, Verbs verbs, ShopDay shop)
         foreach (var line in formula.Ingredients.OrderBy(line => line.Position).Where(line => Mix.Lines.All(one => one.Position != line.Position)))
             Mix.Lines.Add(new MixInput.Line { Position = line.Position, Lot = Mix.LotsProposed ? "" : Lots.Oldest(line.IngredientId) });
         if (!Mix.LotsProposed)
-            (Mix.FatLot, Mix.CasingLot, Mix.LotsProposed) = (Lots.Oldest(formula.AddedFatIngredientId), Lots.Oldest(formula.CasingIngredientId), true);
+            (Mix.FatLot, Mix.CasingLot, Mix.AgainBy, Mix.LotsProposed) = (Lots.Oldest(formula.AddedFatIngredientId), Lots.Oldest(formula.CasingIngredientId), SignedIn.Initials, true);
         Sheet = MixSheet.Of(view.Load, Mix, shop.Settings, Lots);
         return true;
     }

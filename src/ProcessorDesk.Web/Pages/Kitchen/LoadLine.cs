@@ -14,11 +14,12 @@ public sealed record LoadLine(int Id, int Number, string Lean, string Drawn, str
         load.Id, load.Number, shop.Print(load.Lean), load.Drawn.IsPositive ? shop.Print(load.Drawn) : "–",
         load.AddedFat.IsZero ? null : shop.Print(load.AddedFat), load.FatWeighed is { } fat ? shop.Print(fat) : "–", shop.Print(load.Green),
         load.MixedAt is { } at ? $"Mixed {shop.Moment(at)}" : load.Batch.MixedAt is not null ? "Not made: all the meat went into the others" : load.Drawn.IsPositive ? "Meat is in" : "To be drawn",
-        load.MixedAt is null ? null : load.CureOf(load.WeighedBlock, load.Ingredients),
+        load.MixedAt is null ? null : load.StricterCure(load.WeighedBlock, load.Ingredients),
         [
             .. load.Draws.Where(draw => draw.StruckAt is null && draw.AlreadyInBecause is not null)
                 .Select(draw => $"{shop.Print(draw.Weighed)} of job {draw.Filling.Job.Number} was in already: {draw.AlreadyInBecause}"),
             .. load.AlreadyInBecause is { } because ? [$"Mixed before it was checked: {because}"] : Array.Empty<string>(),
+            .. load.LacksSecondWeighing(load.Ingredients) ? ["No second weighing of the cure is noted"] : Array.Empty<string>(),
             .. load.LowCureBecause is { } low ? [$"Less cure than the minimum, accepted: {low}"] : Array.Empty<string>(),
         ]);
 }

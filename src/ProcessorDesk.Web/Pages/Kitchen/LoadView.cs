@@ -36,6 +36,12 @@ public sealed class LoadView
     /// <summary>What was weighed in besides the meat; empty until it was mixed.</summary>
     public IReadOnlyList<LoadIngredient> Ingredients { get; private init; } = [];
 
+    /// <summary>Initials of who weighed a cure again, by its position.</summary>
+    public IReadOnlyDictionary<int, string> AgainBy { get; private init; } = new Dictionary<int, string>();
+
+    /// <summary>It is mixed with cure, and no second weighing of it is noted.</summary>
+    public bool LacksSecondWeighing => Load.LacksSecondWeighing(Ingredients);
+
     public static LoadView? Find(RecordsContext records, int id, ShopDay shop)
     {
         // Tracked, so that the two queries find each other; see BatchGraph.
@@ -61,13 +67,17 @@ public sealed class LoadView
         // Tracked, so that the check of the cure finds the lots by their labels.
         if (load.MixedAt is not null)
             records.LotUses.Where(use => use.LoadId == id).Include(use => use.Lot).ThenInclude(lot => lot.Ingredient).Load();
+        var ingredients = load.MixedAt is null ? [] : records.LoadIngredients.AsNoTracking().Where(line => line.LoadId == id).OrderBy(line => line.Position)
+            .Select(line => new { Line = line, AgainBy = records.Staff.Where(staff => staff.Id == line.AgainById).Select(staff => staff.Initials).FirstOrDefault() })
+            .ToList();
         var lugs = load.MixedAt is null ? Lugs(records, [.. parts.Select(part => part.Entry.JobId)], shop) : Enumerable.Empty<LugInReach>().ToLookup(lug => lug.JobId);
         return new LoadView(load, KitchenHold.OfBatch(records, load.BatchId, [load], shop))
         {
             Wants = [.. parts.OrderBy(part => part.EntryId).Select(part => new Wanted(part.Entry, part.Lean, load.DrawnOf(part.EntryId), [.. lugs[part.Entry.JobId]]))],
             Draws = [.. draws.Select(one => new Drawn(one.Draw, one.By, one.StruckBy))],
             MixedBy = draws.Select(one => one.MixedBy).FirstOrDefault() ?? "",
-            Ingredients = load.MixedAt is null ? [] : [.. records.LoadIngredients.AsNoTracking().Where(line => line.LoadId == id).OrderBy(line => line.Position)],
+            Ingredients = [.. ingredients.Select(one => one.Line)],
+            AgainBy = ingredients.Where(one => one.AgainBy is not null).ToDictionary(one => one.Line.Position, one => one.AgainBy!),
         };
     }
 

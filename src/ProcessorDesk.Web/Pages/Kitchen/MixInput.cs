@@ -23,6 +23,9 @@ public sealed class MixInput
     /// <summary>Nothing goes in of those owners whose meat is still wanted.</summary>
     public bool WithoutThem { get; set; }
 
+    /// <summary>Initials of the hand that weighed the cure again.</summary>
+    public string AgainBy { get; set; } = "";
+
     public string LowCureBecause { get; set; } = "";
 
     public string AlreadyInBecause { get; set; } = "";
@@ -32,6 +35,9 @@ public sealed class MixInput
         public int Position { get; set; }
 
         public string Weighed { get; set; } = "";
+
+        /// <summary>The second weighing, of a cure.</summary>
+        public string Again { get; set; } = "";
 
         /// <summary>The lot's id; empty where none is noted.</summary>
         public string Lot { get; set; } = "";

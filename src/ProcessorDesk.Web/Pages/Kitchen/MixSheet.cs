@@ -34,6 +34,7 @@ public sealed record MixSheet(Weight Lean, Weight Fat, Weight Block, IReadOnlyLi
                 return new Line(
                     line.Position, line.IngredientId, line.Name, isCure, line.InMeatBlock, lot, asked.Amount, asked.Grams, asked.PoundsAndOunces,
                     text != "" && WeightText.Parse(text, small.Unit).Try(out var weighed, out _) ? weighed : null, WeightText.UnitOf(text, small.Unit),
+                    WeightText.Parse(typed?.Again ?? "", small.Unit).Try(out var again, out _) ? again : null,
                     nitrite, nitrate, isCure ? small.Print(ComminutedCure.Most(block, nitrite, nitrate, small)) : "");
             }),
         ];
@@ -47,19 +48,22 @@ public sealed record MixSheet(Weight Lean, Weight Fat, Weight Block, IReadOnlyLi
     public IEnumerable<Line> Others => Lines.Where(line => !line.IsCure);
 
     /// <summary>The order this makes; null where something can't be read or is not typed, which is noted on its field.</summary>
-    public MixOrder? Read(ModelStateDictionary state, Load load, MixInput input, ShopSettings shop, LoadLots lots, bool alreadyIn)
+    /// <param name="againBy">Whose hand weighed the cure again; null for the hand that mixes.</param>
+    public MixOrder? Read(ModelStateDictionary state, Load load, MixInput input, ShopSettings shop, LoadLots lots, bool alreadyIn, int? againBy)
     {
         var fat = Weight.Zero;
         if (input.Fat.Trim() != "")
             fat = shop.BenchDivision.Round(state.Read(WeightText.Parse(input.Fat, shop.BenchDivision.Unit), "Mix.Fat"));
         else if (load.AddedFat.IsPositive)
             state.AddModelError("Mix.Fat", $"Type what was weighed in of {load.Batch.FormulaVersion.AddedFat ?? "the added fat"}.");
-        var weighed = new Dictionary<int, (Weight, WeightUnit)>();
+        var (weighed, again) = (new Dictionary<int, (Weight, WeightUnit)>(), new Dictionary<int, (Weight, WeightUnit)>());
         foreach (var line in Lines)
         {
             var place = input.Lines.FindIndex(one => one.Position == line.Position);
             var field = FormattableString.Invariant($"Mix.Lines[{place}].Weighed");
             var text = place < 0 ? "" : input.Lines[place].Weighed.Trim();
+            if (line.Cures && input.Lines[place].Again.Trim() is { Length: > 0 } second)
+                again[line.Position] = (state.Read(WeightText.Parse(second, shop.CureDivision.Unit), FormattableString.Invariant($"Mix.Lines[{place}].Again")), WeightText.UnitOf(second, shop.CureDivision.Unit));
             if (text != "")
                 weighed[line.Position] = (state.Read(WeightText.Parse(text, shop.CureDivision.Unit), field), line.KeyedIn);
             else if (line.IsCure)
@@ -72,6 +76,8 @@ public sealed record MixSheet(Weight Lean, Weight Fat, Weight Block, IReadOnlyLi
 
         return !state.IsValid ? null : new MixOrder(load.Id, fat, weighed, input.LowCureBecause.Trim() == "" ? null : input.LowCureBecause, alreadyIn ? input.AlreadyInBecause : null)
         {
+            Again = again,
+            AgainById = againBy,
             Lots = Lines.Where(line => line.Lot is not null).ToDictionary(line => line.Position, line => line.Lot!.Id),
             FatLotId = lots.Find(load.Batch.FormulaVersion.AddedFatIngredientId, input.FatLot)?.Id,
             CasingLotId = lots.Find(load.Batch.FormulaVersion.CasingIngredientId, input.CasingLot)?.Id,
@@ -83,11 +89,15 @@ public sealed record MixSheet(Weight Lean, Weight Fat, Weight Block, IReadOnlyLi
     /// <param name="Lot">The lot chosen; null where none is noted.</param>
     /// <param name="Asked">On the small scale's division; a cure rounded down.</param>
     /// <param name="Weighed">As typed; null where it is not.</param>
+    /// <param name="Again">The second weighing of a cure as typed; null where it is not.</param>
     /// <param name="Most">The most of a cure that meets the limit; empty for all else.</param>
     public sealed record Line(
         int Position, int? IngredientId, string Name, bool IsCure, bool InMeatBlock, LotOnHand? Lot, Weight Asked, string Grams, string PoundsAndOunces,
-        Weight? Weighed, WeightUnit KeyedIn, Proportion Nitrite, Proportion Nitrate, string Most)
+        Weight? Weighed, WeightUnit KeyedIn, Weight? Again, Proportion Nitrite, Proportion Nitrate, string Most)
     {
+        /// <summary>Weighed twice: it cures, and is no meat that was cured before.</summary>
+        public bool Cures => IsCure && !InMeatBlock;
+
         public CureAmount ToCure() => new(Name, Weighed ?? Weight.Zero, Nitrite, Nitrate, KeyedIn);
     }
 }

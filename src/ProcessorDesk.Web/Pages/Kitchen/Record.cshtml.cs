@@ -48,7 +48,7 @@ public sealed class RecordModel(RecordsContext records, ShopDay shop) : StationP
 
     private List<ProcessStep> Steps(BatchView view) =>
     [
-        .. view.Lines.All.Where(line => line.Kind is BatchLineKind.Mixed or BatchLineKind.Step or BatchLineKind.Finished or BatchLineKind.LeftInMachines)
+        .. view.Lines.All.Where(line => line.Kind is BatchLineKind.Mixed or BatchLineKind.CureAgain or BatchLineKind.Step or BatchLineKind.Finished or BatchLineKind.LeftInMachines)
             .Select(line => new ProcessStep(RecordWords.Step(line, view, shop), shop.Moment(line.TakenAt), line.By, line.Stands
                 ? line.Because ?? ""
                 : $"{(line.Kind == BatchLineKind.Step ? "Undone" : "Struck out")} by {line.StruckBy}, {shop.Moment(line.StruckAt!.Value)}: {line.Because}"))

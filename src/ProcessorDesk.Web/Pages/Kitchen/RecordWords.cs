@@ -59,6 +59,7 @@ internal static class RecordWords
         BatchLineKind.Step => Wording.Of((BatchStepKind)line.What) + string.Concat(view.Lines.Of(BatchLineKind.StuffedPieces).Where(one => one.Id == line.Id)
             .Select(one => $", load {view.Loads.Single(load => load.Id == one.LoadId).Number}: {one.Pieces} pieces")),
         BatchLineKind.Finished => $"Finished{(line.LoadId is { } load ? $", load {view.Loads.Single(one => one.Id == load).Number}" : "")}: {shop.Print(Weight.FromMilligrams(line.Amount))}{(line.Pieces is { } pieces ? $", {pieces} pieces" : "")}",
+        BatchLineKind.CureAgain => $"Cure weighed again, load {view.Loads.Single(one => one.Id == line.LoadId).Number}: {shop.Settings.CureDivision.Print(Weight.FromMilligrams(line.Amount))}",
         BatchLineKind.LeftInMachines => $"Left in the machines: {shop.Print(Weight.FromMilligrams(line.Amount))}",
         BatchLineKind.Reading or BatchLineKind.Ticket or BatchLineKind.Share or BatchLineKind.StuffedPieces or BatchLineKind.Drip => Wording.Of(line.Kind),
     };
