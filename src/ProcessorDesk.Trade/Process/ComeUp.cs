@@ -7,7 +7,7 @@ namespace ProcessorDesk.Trade.Process;
 /// was reached. Everything else is not shown.
 /// </remarks>
 /// <param name="Verdict">Of the come-up alone; the table row has a verdict of its own.</param>
-/// <param name="Found">Up to the tenth of a second; at least that much where the verdict is "not shown".</param>
+/// <param name="Found">Up to the second, under a minute to its tenth; at least that much where the verdict is "not shown".</param>
 /// <param name="Minutes">By the clock, exactly; what is shown where that is too long and one end is not in the record; null otherwise.</param>
 public sealed record ComeUp(ProcessVerdict Verdict, TimeSpan Found, Ratio? Minutes)
 {

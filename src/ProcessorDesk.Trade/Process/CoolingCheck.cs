@@ -11,7 +11,7 @@ public sealed record CoolingStepCheck(CoolingStep Step, int? Probe, ProcessVerdi
     /// <summary>From its beginning to its end as far as the record shows them, gaps in it; null without readings.</summary>
     public Stretch? When { get; init; }
 
-    /// <summary>The time shown, up to the tenth of a second.</summary>
+    /// <summary>The time shown, up to the second, under a minute to its tenth.</summary>
     public TimeSpan Found => ProcessTime.Up(Shown * Ratio.Of(TimeSpan.TicksPerMinute, 1));
 }
 

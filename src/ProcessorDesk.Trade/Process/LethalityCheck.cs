@@ -14,7 +14,7 @@ public sealed record LethalityCheck(
     /// <summary>When the time shown at that row was, in order.</summary>
     public IReadOnlyList<Stretch> When { get; init; } = [];
 
-    /// <summary>The time shown, down to the tenth of a second.</summary>
+    /// <summary>The time shown, down to the second, under a minute to its tenth.</summary>
     public TimeSpan Found => ProcessTime.Down(Shown * Ratio.Of(TimeSpan.TicksPerSecond, 1));
 
     /// <summary>

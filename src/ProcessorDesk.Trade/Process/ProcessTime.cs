@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace ProcessorDesk.Trade.Process;
 
-/// <summary>Lengths of time in a process record. They are worked exactly, in ticks, and rounded once, to a tenth of a second.</summary>
+/// <summary>Lengths of time in a process record. They are worked exactly, in ticks, and rounded once: to whole seconds from a minute on, to a tenth of a second below.</summary>
 public static class ProcessTime
 {
     private const long Tenth = TimeSpan.TicksPerSecond / 10;
@@ -22,10 +22,15 @@ public static class ProcessTime
         return string.Join(' ', parts);
     }
 
-    /// <summary>Down to the tenth of a second: for time that has to be long enough.</summary>
-    internal static TimeSpan Down(Ratio ticks) => new((ticks / Ratio.Of(Tenth, 1)).Down() * Tenth);
+    /// <summary>Down to the second, under a minute to its tenth: for time that has to be long enough.</summary>
+    internal static TimeSpan Down(Ratio ticks)
+    {
+        // Every time a table asks for is in whole seconds from a minute on, so that what is cut off is never what was missing.
+        var step = ticks < Ratio.Of(TimeSpan.TicksPerMinute, 1) && -ticks < Ratio.Of(TimeSpan.TicksPerMinute, 1) ? Tenth : TimeSpan.TicksPerSecond;
+        return new((ticks / Ratio.Of(step, 1)).Down() * step);
+    }
 
-    /// <summary>Up to the tenth of a second: for time that has to be short enough.</summary>
+    /// <summary>Up to the second, under a minute to its tenth: for time that has to be short enough.</summary>
     internal static TimeSpan Up(Ratio ticks) => -Down(-ticks);
 
     internal static Ratio Ticks(this TimeSpan time) => Ratio.Of(time.Ticks, 1);
