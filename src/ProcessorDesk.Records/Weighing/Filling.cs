@@ -42,5 +42,9 @@ public sealed class Filling
 
     public IReadOnlyCollection<FillingAnimal> Animals => _animals;
 
+    /// <summary>The same use of the lug under another job or other animals: it was booked wrong. The lug must have been loaded.</summary>
+    internal Filling MovedTo(int jobId, IReadOnlyCollection<int> animalIds, DateTime? emptiedAt) =>
+        new(Lug, jobId, animalIds, OpenedAt) { Tare = Tare, EmptiedAt = emptiedAt };
+
     public void Empty(DateTime at) => EmptiedAt ??= at;
 }

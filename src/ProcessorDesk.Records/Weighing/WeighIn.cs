@@ -76,6 +76,9 @@ public sealed class WeighIn
 
     public Strike? Strike { get; private set; }
 
+    /// <summary>Where and how it was keyed, to be booked so again.</summary>
+    internal Reading AsRead => new(Scale, KeyedDivision, Note, Packs);
+
     /// <summary>A weight of the whole animal: arrival, hanging.</summary>
     public static WeighIn OfAnimal(WeighInKind kind, int animalId, Weight weight, Reading reading, DateTime at, int byId) =>
         new(kind, weight, Weight.Zero, reading, at, byId) { AnimalId = animalId };

@@ -95,15 +95,17 @@ public sealed class StrikeModel(RecordsContext records, Verbs verbs, ShopDay sho
             found.Because,
             found.Lug,
             found.Lug is not null && !found.OthersInLug,
-            found.JobId is { } jobId ? $"/Cutting/Sheet/{jobId}" : $"/Cooler/Hang/{found.AnimalId}");
+            found.JobId is { } jobId ? $"/Cutting/Sheet/{jobId}" : $"/Cooler/Hang/{found.AnimalId}",
+            found.JobId is not null);
         return true;
     }
 
     /// <param name="Because">Why it was struck before; null while it stands.</param>
     /// <param name="LastOfLug">Nothing else stands in the lug: it may be empty now.</param>
     /// <param name="Back">The page it was seen on.</param>
+    /// <param name="CanMove">It was weighed at the table, for a job.</param>
     public sealed record Struck(
-        string What, string Net, string GrossAndTare, string When, string Whose, string? Because, int? Lug, bool LastOfLug, string Back);
+        string What, string Net, string GrossAndTare, string When, string Whose, string? Because, int? Lug, bool LastOfLug, string Back, bool CanMove);
 
     public sealed class InputModel
     {
