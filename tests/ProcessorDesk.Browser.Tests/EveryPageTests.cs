@@ -1,5 +1,3 @@
-using Deque.AxeCore.Commons;
-using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 using ProcessorDesk.Records;
 using ProcessorDesk.Web.Tests.Harness;
@@ -11,12 +9,6 @@ namespace ProcessorDesk.Browser.Tests;
 [Collection(InChromium.Name)]
 public sealed class EveryPageTests(Chromium chromium, DemoUnderTest shop) : IClassFixture<DemoUnderTest>
 {
-    private static readonly AxeRunOptions _rules = new()
-    {
-        RunOnly = new RunOnlyOptions { Type = "tag", Values = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"] },
-        ResultTypes = [ResultType.Violations],
-    };
-
     private static readonly int[] _widths = [1440, 820, 390];
 
     /// <summary>An owner's own telephone may be an old and narrow one.</summary>
@@ -35,7 +27,7 @@ public sealed class EveryPageTests(Chromium chromium, DemoUnderTest shop) : ICla
     public async Task Every_form_can_be_used_by_all_when_it_shows_an_error()
     {
         var page = await SignedIn(ColorScheme.Light);
-        var console = Listen(page);
+        var console = PageFaults.Listen(page);
         var faults = new List<string>();
         var shown = 0;
         foreach (var address in EveryPage.Of(shop, states: 1).Where(address => !address.Contains('?', StringComparison.Ordinal)))
@@ -58,7 +50,7 @@ public sealed class EveryPageTests(Chromium chromium, DemoUnderTest shop) : ICla
     private async Task LookAtAll(int states, ColorScheme colours, int atLeast)
     {
         var page = await SignedIn(colours);
-        var console = Listen(page);
+        var console = PageFaults.Listen(page);
         var faults = new List<string>();
         var seen = 0;
         foreach (var address in EveryPage.Of(shop, states))
@@ -84,7 +76,7 @@ public sealed class EveryPageTests(Chromium chromium, DemoUnderTest shop) : ICla
         foreach (var width in address.StartsWith("/Owner/", StringComparison.Ordinal) ? _ownersWidths : _widths)
         {
             await page.SetViewportSizeAsync(width, width < 700 ? 844 : 1000);
-            faults.AddRange(await Faults(page, address, width, console));
+            faults.AddRange(await PageFaults.Of(page, address, width, console));
             await Pictures.Take(page, $"{width}-{picture}{Name(address)}");
         }
 
@@ -115,35 +107,6 @@ public sealed class EveryPageTests(Chromium chromium, DemoUnderTest shop) : ICla
         // The mark is gone with the page that bore it.
         await page.WaitForFunctionAsync("() => !document.querySelector('[data-spoiled]') && document.readyState === 'complete'");
         return await page.Locator("#problems").CountAsync() > 0;
-    }
-
-    private static async Task<IEnumerable<string>> Faults(IPage page, string address, int width, List<string> console)
-    {
-        var faults = new List<string>();
-        var axe = await page.RunAxe(_rules);
-        faults.AddRange(axe.Violations.Select(one => $"{address} at {width}: {one.Id}, {string.Join("; ", one.Nodes.Take(2).Select(node => node.Html))}"));
-        var over = await page.EvaluateAsync<int>("() => document.documentElement.scrollWidth - document.documentElement.clientWidth");
-        if (over > 0)
-        {
-            var what = await page.EvaluateAsync<string>(
-                "() => [...document.querySelectorAll('body *')].filter(e => e.getBoundingClientRect().right > document.documentElement.clientWidth + 0.5).slice(-2).map(e => e.outerHTML.slice(0, 120)).join(' | ')");
-            faults.Add($"{address} at {width}: {over} px over the edge: {what}");
-        }
-
-        faults.AddRange(console.Select(line => $"{address} at {width}: console: {line}"));
-        console.Clear();
-        return faults;
-    }
-
-    private static List<string> Listen(IPage page)
-    {
-        var lines = new List<string>();
-        page.Console += (_, message) =>
-        {
-            if (message.Type is "error" or "warning") lines.Add(message.Text);
-        };
-        page.PageError += (_, error) => lines.Add(error);
-        return lines;
     }
 
     /// <summary>A paper is not a page: the answer's own type tells.</summary>

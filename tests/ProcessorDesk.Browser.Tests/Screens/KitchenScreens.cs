@@ -56,15 +56,19 @@ internal sealed class BatchScreen(IPage page) : DeskScreen(page)
     }
 
     /// <summary>Notes a step by its words and waits until it stands among what is done.</summary>
-    public async Task<BatchScreen> Step(string words)
+    /// <param name="pieces">Counted with it, by load; none where nobody counts.</param>
+    public async Task<BatchScreen> Step(string words, params int[] pieces)
     {
+        foreach (var (i, count) in pieces.Index())
+            await Type($"Input.Pieces[{i}]", count.ToString(CultureInfo.InvariantCulture));
         await Press(words);
         await Expect(Page.Locator("section[aria-labelledby=steps]")).ToContainTextAsync(words);
         return this;
     }
 
     /// <summary>Readings of the first probe, each with the time as the shop's clock shows it.</summary>
-    public async Task<BatchScreen> Readings(int id, string stage, IReadOnlyList<(string Time, string Degrees)> lines)
+    /// <param name="acidity">Read at some of the lines, by place.</param>
+    public async Task<BatchScreen> Readings(int id, string stage, IReadOnlyList<(string Time, string Degrees)> lines, IReadOnlyDictionary<int, string>? acidity = null)
     {
         await Page.GotoAsync($"/Kitchen/Readings/{id}");
         await Choose("Input.Stage", stage);
@@ -76,90 +80,42 @@ internal sealed class BatchScreen(IPage page) : DeskScreen(page)
             await Type($"Input.Lines[{i}].Probe1", lines[i].Degrees);
         }
 
+        foreach (var (i, ph) in acidity ?? new Dictionary<int, string>())
+            await Type($"Input.Lines[{i}].Acidity", ph);
         await Press("Write them down");
-        await Expect(Main).ToContainTextAsync($"{lines.Count} readings are written down");
+        await Expect(Main).ToContainTextAsync($"{lines.Count + (acidity?.Count ?? 0)} readings are written down");
         return await Open(Page, id);
     }
 
-    public async Task<BatchScreen> Finished(int id, string tare, string gross)
+    /// <param name="pieces">Counted, where it is made in pieces.</param>
+    /// <param name="left">What stayed in the machines; null where it is not weighed.</param>
+    /// <param name="tile">What lies on the scale, where there is a choice.</param>
+    public async Task<BatchScreen> Finished(int id, string tare, string gross, int? pieces = null, string? left = null, string tile = "together")
     {
         await Page.GotoAsync($"/Kitchen/Weigh/{id}");
         if (await Page.Locator("input[name='Input.Load']").CountAsync() > 0)
-            await Page.Locator("label.tile:has(input[name='Input.Load'])", new PageLocatorOptions { HasText = "together" }).ClickAsync();
+            await Page.Locator("label.tile:has(input[name='Input.Load'])", new PageLocatorOptions { HasText = tile }).ClickAsync();
         await Type("Input.Tare", tare);
         await Type("Input.Gross", gross);
+        if (pieces is { } count)
+            await Type("Input.Pieces", count.ToString(CultureInfo.InvariantCulture));
+        if (left is not null)
+            await Type("Input.Left", left);
         await Press("Save the weight");
         Assert.Equal(0, await Page.Locator("#problems").CountAsync());
         return await Open(Page, id);
     }
 
-    public async Task Release()
+    /// <summary>Where its weight went, line by line as the page says it.</summary>
+    public async Task<IReadOnlyDictionary<string, string>> Balance() =>
+        (await Rows(Page.Locator("section[aria-labelledby=balance] table"))).ToDictionary(row => row[0], row => row[1]);
+
+    /// <param name="support">The shop's own written process, which the manager names where the tables do not reach.</param>
+    public async Task Release(string? support = null)
     {
+        if (support is not null)
+            await Type("Input.WrittenSupport", support);
         await Press("Release to the owners");
         await Expect(Page.Locator(".page-head")).ToContainTextAsync("Released");
-    }
-}
-
-/// <summary>One filling of the mixer.</summary>
-internal sealed class LoadScreen(IPage page) : DeskScreen(page)
-{
-    public async Task<LoadScreen> Draw(int lug, string pounds, bool empties = false)
-    {
-        if (await Page.Locator("main [name='Draw.Lug']").IsHiddenAsync())
-            await Page.Locator("summary", new PageLocatorOptions { HasText = "Draw more into it" }).ClickAsync();
-        await Type("Draw.Lug", lug.ToString(CultureInfo.InvariantCulture));
-        await Type("Draw.Weighed", pounds);
-        if (empties)
-            await Field("Draw.Empties").CheckAsync();
-        await Press("Save the draw");
-        await Expect(Main).ToContainTextAsync($"{pounds} lb of lug {lug} is in load");
-        return this;
-    }
-
-    /// <summary>What the cure comes to on the meat as drawn and the fat as typed: the panel that is set apart.</summary>
-    public async Task<string> CureFor(bool script, string fat, string cure, string waitedFor)
-    {
-        await Fill(fat, cure);
-        if (!script)
-            await Press("Work the amounts out");
-        await Expect(Page.Locator("#amounts")).ToContainTextAsync(waitedFor);
-        return await Words("#amounts .cure");
-    }
-
-    public async Task<string> Amounts() => await Words("#amounts");
-
-    /// <summary>Tries to mix; a refusal leaves the page as it is, with what was typed.</summary>
-    public async Task<string> Refused(string fat, string cure)
-    {
-        await Fill(fat, cure);
-        await Field("Mix.AsAsked").CheckAsync();
-        await Press("Mixed");
-        await Expect(Page.Locator("#problems")).ToContainTextAsync("Too much nitrite");
-        Assert.Equal(cure, await Cure.First.InputValueAsync());
-        return await Words();
-    }
-
-    /// <param name="fat">Null where none goes in.</param>
-    /// <param name="cure">Null where the product is not cured.</param>
-    public async Task<BatchScreen> Mix(string? fat, string? cure)
-    {
-        await Fill(fat, cure);
-        if (await Page.Locator("main [name='Mix.AsAsked'][type=checkbox]").CountAsync() > 0)
-            await Field("Mix.AsAsked").CheckAsync();
-        await Press("Mixed");
-        await Expect(Main).ToContainTextAsync("is mixed.");
-        return new BatchScreen(Page);
-    }
-
-    private ILocator Cure => Page.Locator("main form.mix .field:has(label:has-text('curing salt')) input");
-
-    private async Task Fill(string? fat, string? cure)
-    {
-        if (fat is not null)
-            await Type("Mix.Fat", fat);
-        if (cure is null)
-            return;
-        await Cure.First.FillAsync(cure);
-        await Page.Locator("main form.mix [name$='.Again']").FillAsync(cure);
     }
 }

@@ -13,14 +13,24 @@ internal sealed class RunningDesk : IDisposable
     private readonly Channel<string> _lines = Channel.CreateUnbounded<string>();
 
     public RunningDesk(params string[] arguments)
+        : this([], new Dictionary<string, string>(), arguments)
+    {
+    }
+
+    /// <param name="host">What the host of .NET is told before the program.</param>
+    /// <param name="environment">Beside what the program inherits.</param>
+    public RunningDesk(IReadOnlyList<string> host, IReadOnlyDictionary<string, string> environment, IReadOnlyList<string> arguments)
     {
         var app = Path.Combine(AppContext.BaseDirectory, "ProcessorDesk.Web.dll");
-        _process = Process.Start(new ProcessStartInfo("dotnet", [app, .. arguments])
+        var start = new ProcessStartInfo("dotnet", [.. host, app, .. arguments])
         {
             RedirectStandardOutput = true,
             RedirectStandardError = true,
             WorkingDirectory = AppContext.BaseDirectory,
-        })!;
+        };
+        foreach (var (name, value) in environment)
+            start.Environment[name] = value;
+        _process = Process.Start(start)!;
         // Read all the time, so that an app with much to say never waits for somebody to listen.
         _process.ErrorDataReceived += (_, line) => Keep(line.Data);
         _process.OutputDataReceived += (_, line) => Hear(line.Data);

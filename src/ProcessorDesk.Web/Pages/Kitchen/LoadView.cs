@@ -100,6 +100,9 @@ public sealed class LoadView
     public sealed record Wanted(BatchEntry Entry, Weight Planned, Weight Drawn, IReadOnlyList<LugInReach> Lugs)
     {
         public Weight Still => Weight.Max(Weight.Zero, Planned - Drawn);
+
+        /// <summary>Less than planned is in, and every lug is empty: thaw and drip took the rest, or it went elsewhere.</summary>
+        public bool IsAllThereIs => Still.IsPositive && Drawn.IsPositive && Lugs.Count == 0;
     }
 
     /// <summary>Meat drawn, with the initials of whose hand it was.</summary>
